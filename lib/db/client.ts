@@ -43,7 +43,8 @@ export async function withTransaction<T>(
   // The client's own timers do not keep a script alive while it waits for its turn.
   const keepAlive = setInterval(() => {}, 60_000);
   try {
-    return await client.$transaction((transaction) => runAsTransactionBody(() => body(transaction)));
+    // A query starts when it is awaited, so it is awaited in here.
+    return await client.$transaction((transaction) => runAsTransactionBody(async () => await body(transaction)));
   } finally {
     clearInterval(keepAlive);
   }

@@ -70,7 +70,9 @@ async function migrateCopy(
     syncToDisk(folder);
     return { ok: true, applied: pending, backup };
   } catch (error) {
-    return refuse(`The database could not be brought up to date and is as it was before. ${(error as Error).message}`);
+    return refuse(
+      `The database could not be brought up to date (${pending.join(", ")}) and is as it was before. ${(error as Error).message}`,
+    );
   } finally {
     hold?.close();
   }
