@@ -1,0 +1,112 @@
+/** The two halves of a carcass. */
+export const SIDES = ['left', 'right'] as const;
+export type Side = (typeof SIDES)[number];
+
+/** Where a tissue lies: one of the halves, or across the midline. */
+export type Place = Side | 'middle';
+
+/** Regions of the chart: what a wound hits, what is missing at the door, what a hunter decides about. */
+export const PARTS = ['fillet', 'loin', 'haunch', 'shoulder', 'neck', 'ribs'] as const;
+export type PartId = (typeof PARTS)[number];
+
+/** What a seam frees. */
+export const MUSCLES = [
+  'fillet',
+  'loin',
+  'hind-shank',
+  'rump',
+  'topside',
+  'thick-flank',
+  'silverside',
+  'salmon-cut',
+  'fore-shank',
+  'blade',
+  'neck',
+  'rib-meat',
+  'flank',
+] as const;
+export type MuscleId = (typeof MUSCLES)[number];
+
+export const BONES = [
+  'haunch-bone',
+  'hind-shank-bone',
+  'spine',
+  'shoulder-bone',
+  'fore-shank-bone',
+  'neck-bone',
+  'rib-bone',
+] as const;
+export type BoneId = (typeof BONES)[number];
+
+/** Fat, membrane and dried rind lying over a part. */
+export const COVERS = ['haunch-cover', 'loin-cover', 'shoulder-cover', 'neck-cover', 'ribs-cover'] as const;
+export type CoverId = (typeof COVERS)[number];
+
+export type TissueId = MuscleId | BoneId | CoverId | 'drying';
+
+/** One tissue at one place, such as `left:topside`. Drying is a loss of the whole carcass: `middle:drying`. */
+export type TissueKey = `${Place}:${TissueId}`;
+
+export type TissueKind = 'muscle' | 'bone' | 'cover' | 'drying';
+
+type Anatomy = { readonly part: PartId; readonly sided: boolean; readonly kind: Exclude<TissueKind, 'drying'> };
+
+/** Which part each tissue belongs to and whether it comes in a left and a right. Spine is halved by the saw, so it is sided. */
+export const ANATOMY: Readonly<Record<Exclude<TissueId, 'drying'>, Anatomy>> = {
+  fillet: { part: 'fillet', sided: true, kind: 'muscle' },
+  loin: { part: 'loin', sided: true, kind: 'muscle' },
+  'hind-shank': { part: 'haunch', sided: true, kind: 'muscle' },
+  rump: { part: 'haunch', sided: true, kind: 'muscle' },
+  topside: { part: 'haunch', sided: true, kind: 'muscle' },
+  'thick-flank': { part: 'haunch', sided: true, kind: 'muscle' },
+  silverside: { part: 'haunch', sided: true, kind: 'muscle' },
+  'salmon-cut': { part: 'haunch', sided: true, kind: 'muscle' },
+  'fore-shank': { part: 'shoulder', sided: true, kind: 'muscle' },
+  blade: { part: 'shoulder', sided: true, kind: 'muscle' },
+  neck: { part: 'neck', sided: false, kind: 'muscle' },
+  'rib-meat': { part: 'ribs', sided: true, kind: 'muscle' },
+  flank: { part: 'ribs', sided: true, kind: 'muscle' },
+  'haunch-bone': { part: 'haunch', sided: true, kind: 'bone' },
+  'hind-shank-bone': { part: 'haunch', sided: true, kind: 'bone' },
+  spine: { part: 'loin', sided: true, kind: 'bone' },
+  'shoulder-bone': { part: 'shoulder', sided: true, kind: 'bone' },
+  'fore-shank-bone': { part: 'shoulder', sided: true, kind: 'bone' },
+  'neck-bone': { part: 'neck', sided: false, kind: 'bone' },
+  'rib-bone': { part: 'ribs', sided: true, kind: 'bone' },
+  'haunch-cover': { part: 'haunch', sided: true, kind: 'cover' },
+  'loin-cover': { part: 'loin', sided: true, kind: 'cover' },
+  'shoulder-cover': { part: 'shoulder', sided: true, kind: 'cover' },
+  'neck-cover': { part: 'neck', sided: false, kind: 'cover' },
+  'ribs-cover': { part: 'ribs', sided: true, kind: 'cover' },
+};
+
+/** Places a tissue or part occurs at: both sides, or the middle. */
+export function placesOf(sided: boolean): readonly Place[] {
+  return sided ? SIDES : ['middle'];
+}
+
+/** Whether a part comes in a left and a right; only the neck does not. */
+export function isSidedPart(part: PartId): boolean {
+  return part !== 'neck';
+}
+
+/** The key of a tissue at a place, such as `left:topside`. */
+export function tissueKey(place: Place, tissue: TissueId): TissueKey {
+  return `${place}:${tissue}`;
+}
+
+/** Splits a key into place, tissue, part and kind; drying belongs to no part. */
+export function readTissueKey(key: TissueKey): {
+  readonly place: Place;
+  readonly tissue: TissueId;
+  readonly part: PartId | null;
+  readonly kind: TissueKind;
+} {
+  const colon = key.indexOf(':');
+  // The template type guarantees both halves; the casts only restore what indexOf loses.
+  const place = key.slice(0, colon) as Place;
+  const tissue = key.slice(colon + 1) as TissueId;
+  if (tissue === 'drying') return { place, tissue, part: null, kind: 'drying' };
+  const anatomy = ANATOMY[tissue];
+  return { place, tissue, part: anatomy.part, kind: anatomy.kind };
+}

@@ -1,0 +1,37 @@
+import type { Species } from '../species';
+import { DEER_SEAMS, meatShares } from './deer-composition';
+
+export const roeDeer: Species = {
+  id: 'roe-deer',
+  name: 'roe deer',
+  maleName: 'buck',
+  femaleName: 'doe',
+  youngName: 'kid',
+  antlered: 'male',
+  plausibleLiveGrams: { from: 6_000, to: 45_000, source: 'MEMORY' },
+  fieldDressedPerLive: { mean: 0.75, sd: 0.03, n: 0, source: 'JUDGEMENT', why: 'Small ruminants lose about a quarter at the gralloch.' },
+  hangingPerFieldDressed: { mean: 0.8006, sd: 0.03, n: 1, source: 'PAREY', why: 'Skin, head and legs 3.19 kg of 16.00 kg gutted; the spread is judgement, one animal has none.' },
+  typicalWeights: [
+    { sex: 'male', ageClass: 'adult', basis: 'hanging', grams: { mean: 15_000, sd: 1_500, n: 0, source: 'WVP_ROE', why: '14 to 16 kg, a UK buck; agrees with 26.4 kg live in ROEGROW.' } },
+    { sex: 'female', ageClass: 'adult', basis: 'hanging', grams: { mean: 14_000, sd: 1_500, n: 0, source: 'JUDGEMENT', why: 'Does run a little lighter than bucks.' } },
+    { sex: 'male', ageClass: 'yearling', basis: 'live', grams: { mean: 21_000, sd: 2_500, n: 0, source: 'JUDGEMENT', why: 'Between the fawn of one year and the buck of two to three in ROEGROW.' } },
+    { sex: 'female', ageClass: 'yearling', basis: 'live', grams: { mean: 20_000, sd: 2_500, n: 0, source: 'JUDGEMENT', why: 'As the male, a little lighter.' } },
+    { sex: 'male', ageClass: 'young', basis: 'live', grams: { mean: 16_600, sd: 2_500, n: 0, source: 'ROEGROW', why: 'Fawn in its first year.' } },
+    { sex: 'female', ageClass: 'young', basis: 'live', grams: { mean: 15_800, sd: 2_500, n: 0, source: 'JUDGEMENT', why: 'As the male, a little lighter.' } },
+  ],
+  composition: {
+    ...DEER_SEAMS,
+    carcass: {
+      per10k: { meat: 6214, bone: 2716, cover: 781, drying: 289 },
+      concentration: 260,
+      source: 'PAREY',
+      why: '7.96 boneless, 3.48 bone, 1.00 trim and 0.37 drying of 12.81 kg skinned; spread of 3 points for meat is judgement.',
+    },
+    meat: {
+      per10k: meatShares({ haunch: 4622, saddle: 1660, shoulder: 1870, neck: 514, ribs: 1334 }),
+      concentration: 1000,
+      source: 'PAREY',
+      why: '44.0, 15.8, 17.8, 4.9 and 12.7% of boneless, carried up to the whole.',
+    },
+  },
+};

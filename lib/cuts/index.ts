@@ -1,0 +1,12 @@
+export { CUTS, CUT_IDS, cutsOf, keepsBone, type Cut, type CutId, type TrimSplit } from './cuts';
+export {
+  NAME_COUNTRIES,
+  cutName,
+  minceName,
+  partName,
+  pluralOf,
+  sidedName,
+  targetName,
+  type NameCountry,
+} from './names';
+export { TARGETS, TARGET_IDS, knifeOrder, targetsOfPart, type Target, type TargetId } from './targets';

@@ -1,0 +1,93 @@
+import { CUTS, type CutId, type TargetId } from '@/lib/cuts';
+import {
+  type AddedFat,
+  type AntlerChoice,
+  type InstructionLine,
+  type Instructions,
+  type LineSide,
+  type ProductId,
+  type RestChoice,
+  usualSide,
+} from './instructions';
+
+/** One machine-applicable change: what a suggestion does when it is tapped. Plain data, so that it can be stored and sent. */
+export type Edit =
+  | { readonly kind: 'remove-line'; readonly lineId: string }
+  | { readonly kind: 'set-cut'; readonly lineId: string; readonly cut: CutId }
+  | { readonly kind: 'set-side'; readonly lineId: string; readonly side: LineSide }
+  | { readonly kind: 'set-asked'; readonly lineId: string; readonly askedGrams: number | null }
+  | { readonly kind: 'add-line'; readonly target: TargetId; readonly side: LineSide; readonly cut: CutId }
+  | { readonly kind: 'set-rest'; readonly rest: RestChoice }
+  | { readonly kind: 'set-fat'; readonly addedFat: AddedFat; readonly fatPercent: number }
+  | { readonly kind: 'set-product'; readonly productId: ProductId; readonly gameGrams: number }
+  | { readonly kind: 'set-antlers'; readonly antlers: AntlerChoice }
+  | { readonly kind: 'set-keep'; readonly item: 'heart' | 'liver' | 'bones' | 'cape'; readonly keep: boolean }
+  | { readonly kind: 'set-no-pork'; readonly noPork: boolean };
+
+/** A line as the form starts it: as the butcher sees fit, no amount named. */
+export function newLine(id: string, target: TargetId, cut: CutId, side: LineSide = usualSide(target)): InstructionLine {
+  return { id, target, side, cut, size: { kind: 'as-seen-fit' }, pack: { kind: 'as-seen-fit' }, askedGrams: null };
+}
+
+/** The lowest 'line-n' that is free, so that ids stay the same on the phone and on the server. */
+export function nextLineId(lines: readonly Pick<InstructionLine, 'id'>[]): string {
+  let n = lines.length + 1;
+  const taken = new Set(lines.map((line) => line.id));
+  while (taken.has(`line-${n}`)) n += 1;
+  return `line-${n}`;
+}
+
+/**
+ * Applies edits in order and returns new instructions. An edit of a line that is gone does nothing, so that a
+ * suggestion tapped late is harmless. A size that the new cut cannot have goes back to 'as seen fit'.
+ */
+export function applyEdits(instructions: Instructions, edits: readonly Edit[]): Instructions {
+  return edits.reduce(applyEdit, instructions);
+}
+
+function applyEdit(now: Instructions, edit: Edit): Instructions {
+  const change = (lineId: string, next: (line: InstructionLine) => InstructionLine): Instructions => ({
+    ...now,
+    lines: now.lines.map((line) => (line.id === lineId ? next(line) : line)),
+  });
+  switch (edit.kind) {
+    case 'remove-line':
+      return { ...now, lines: now.lines.filter((line) => line.id !== edit.lineId) };
+    case 'set-cut':
+      return change(edit.lineId, (line) => ({ ...line, cut: edit.cut, ...fitted(line, edit.cut) }));
+    case 'set-side':
+      return change(edit.lineId, (line) => ({ ...line, side: edit.side }));
+    case 'set-asked':
+      return change(edit.lineId, (line) => ({ ...line, askedGrams: edit.askedGrams }));
+    case 'add-line':
+      return { ...now, lines: [...now.lines, newLine(nextLineId(now.lines), edit.target, edit.cut, edit.side)] };
+    case 'set-rest':
+      return { ...now, rest: edit.rest };
+    case 'set-fat':
+      return { ...now, mince: { ...now.mince, addedFat: edit.addedFat, fatPercent: edit.fatPercent } };
+    case 'set-product':
+      return {
+        ...now,
+        products: [
+          ...now.products.filter((product) => product.productId !== edit.productId),
+          ...(edit.gameGrams > 0 ? [{ productId: edit.productId, gameGrams: edit.gameGrams }] : []),
+        ],
+      };
+    case 'set-antlers':
+      return { ...now, keep: { ...now.keep, antlers: edit.antlers } };
+    case 'set-keep':
+      return { ...now, keep: { ...now.keep, [edit.item]: edit.keep } };
+    case 'set-no-pork':
+      return { ...now, noPork: edit.noPork };
+  }
+}
+
+function fitted(line: InstructionLine, cut: CutId): Pick<InstructionLine, 'size' | 'pack'> {
+  const { sizing, packing } = CUTS[cut];
+  const sizeFits =
+    (sizing === 'thickness' && line.size.kind === 'thickness') ||
+    (sizing === 'joint' && (line.size.kind === 'weight' || line.size.kind === 'people'));
+  const packFits =
+    (packing === 'pieces' && line.pack.kind === 'pieces') || (packing === 'weight' && line.pack.kind === 'weight');
+  return { size: sizeFits ? line.size : { kind: 'as-seen-fit' }, pack: packFits ? line.pack : { kind: 'as-seen-fit' } };
+}

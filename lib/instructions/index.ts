@@ -1,0 +1,21 @@
+export { applyEdits, newLine, nextLineId, type Edit } from './edits';
+export {
+  ADDED_FATS,
+  ANTLER_CHOICES,
+  LINE_SIDES,
+  PRODUCT_IDS,
+  REST_CHOICES,
+  placesOfLine,
+  usualSide,
+  type AddedFat,
+  type AntlerChoice,
+  type InstructionLine,
+  type Instructions,
+  type Keepings,
+  type LineSide,
+  type MadeProduct,
+  type PackSize,
+  type PieceSize,
+  type ProductId,
+  type RestChoice,
+} from './instructions';

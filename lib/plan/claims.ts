@@ -1,0 +1,47 @@
+import { type TissueKey, tissueKey } from '@/lib/carcass';
+import { TARGETS, keepsBone } from '@/lib/cuts';
+import { type InstructionLine, placesOfLine } from '@/lib/instructions';
+
+/**
+ * The tissues one line claims: the muscles of its target on its side, and with bone left in or sawn also the
+ * bones and the cover over them.
+ *
+ * @example haunch, left, whole on the bone -> left:hind-shank, ..., left:haunch-bone, left:haunch-cover
+ */
+export function claimsOf(line: Pick<InstructionLine, 'target' | 'side' | 'cut'>): readonly TissueKey[] {
+  const target = TARGETS[line.target];
+  const tissues = keepsBone(line.cut)
+    ? [...target.muscles, ...target.bones, ...target.covers]
+    : target.muscles;
+  return placesOfLine(line).flatMap((place) => tissues.map((tissue) => tissueKey(place, tissue)));
+}
+
+/** A muscle or bone promised to more than one line. */
+export type DoubleClaim = {
+  readonly key: TissueKey;
+  /** Lines in the order they were written; the first keeps the tissue. */
+  readonly lineIds: readonly string[];
+};
+
+/** Who gets each tissue, and which were promised twice. A thing is claimed at most once: the first line keeps it. */
+export function settleClaims(lines: readonly InstructionLine[]): {
+  readonly owner: ReadonlyMap<TissueKey, InstructionLine>;
+  readonly doubles: readonly DoubleClaim[];
+} {
+  const claimants = new Map<TissueKey, InstructionLine[]>();
+  for (const line of lines) {
+    for (const key of claimsOf(line)) {
+      const list = claimants.get(key);
+      if (list) list.push(line);
+      else claimants.set(key, [line]);
+    }
+  }
+  const owner = new Map<TissueKey, InstructionLine>();
+  const doubles: DoubleClaim[] = [];
+  for (const [key, list] of claimants) {
+    const [first] = list;
+    if (first) owner.set(key, first);
+    if (list.length > 1) doubles.push({ key, lineIds: list.map((line) => line.id) });
+  }
+  return { owner, doubles };
+}

@@ -1,0 +1,185 @@
+import {
+  type CarcassForecast,
+  type ForecastTissue,
+  type TissueKey,
+  rangeOf,
+  readTissueKey,
+} from '@/lib/carcass';
+import { CUTS, type TrimSplit } from '@/lib/cuts';
+import type { InstructionLine, Instructions } from '@/lib/instructions';
+import { type Range, allocateByLargestRemainder } from '@/lib/units';
+import { type DoubleClaim, settleClaims } from './claims';
+import { type PlannedProduct, planProducts } from './products';
+
+/** Where meat that no cut packs ends up. Undecided: nobody has said. */
+export const POOLS = ['stewing', 'grinding', 'bone', 'waste', 'drying', 'undecided'] as const;
+export type PoolId = (typeof POOLS)[number];
+
+/** Where every gram of one tissue goes. `packed` + all pools = `grams`, exactly. */
+export type LedgerRow = {
+  readonly key: TissueKey;
+  readonly grams: number;
+  readonly lineId: string | null;
+  readonly packed: number;
+  readonly pools: Readonly<Record<PoolId, number>>;
+};
+
+export type PlannedLine = {
+  readonly line: InstructionLine;
+  /** What it packs. Grams. */
+  readonly packed: Range;
+  /** Tissues it claimed but an earlier line keeps. */
+  readonly lost: readonly TissueKey[];
+};
+
+/** Forecast, lines and pools of one order. Grams. Mass is conserved: all packed + all pools = hanging.likely. */
+export type Plan = {
+  readonly forecast: CarcassForecast;
+  readonly lines: readonly PlannedLine[];
+  readonly pools: Readonly<Record<PoolId, Range>>;
+  readonly ledger: readonly LedgerRow[];
+  readonly doubles: readonly DoubleClaim[];
+  /** Muscles that came and have no destination. */
+  readonly undecided: readonly TissueKey[];
+  readonly products: readonly PlannedProduct[];
+  /** Hunter's own meat left for plain mince when the products have had theirs. */
+  readonly mince: Range;
+  /** Everything that goes home: lines, stewing meat, mince and products, without added fat. */
+  readonly packedTotal: Range;
+};
+
+type Destination = 'packed' | PoolId;
+type Shares = Readonly<Record<Destination, number>>;
+
+const NOWHERE: Shares = { packed: 0, stewing: 0, grinding: 0, bone: 0, waste: 0, drying: 0, undecided: 0 };
+const DESTINATIONS = ['packed', ...POOLS] as const;
+
+/** Of the cover on a part kept on the bone, what stays on it rather than being trimmed away. Judgement. */
+const COVER_KEPT_PER_10K = 6_000;
+
+/**
+ * Plans one order: every tissue of the forecast goes to the line that claims it, or to what the hunter chose for
+ * the rest, or to bone, waste and drying. Rounding: each tissue is divided by largest remainder, so that nothing
+ * is lost. Ranges are the 10th and 90th percentile of the same divisions.
+ */
+export function planOrder(instructions: Instructions, forecast: CarcassForecast): Plan {
+  const { owner, doubles } = settleClaims(instructions.lines);
+  const present = new Set(forecast.tissues.map((tissue) => tissue.key));
+  const shares = new Map(
+    forecast.tissues.map((tissue) => [tissue.key, sharesOf(tissue, owner.get(tissue.key) ?? null, instructions)]),
+  );
+  const ledger = forecast.tissues.map((tissue) =>
+    ledgerRow(tissue, owner.get(tissue.key)?.id ?? null, shares.get(tissue.key) ?? NOWHERE),
+  );
+  const range = (likely: number, weightOf: (key: TissueKey) => number): Range => rangeOf(forecast, weightOf, likely);
+  const share = (key: TissueKey, destination: Destination): number => (shares.get(key)?.[destination] ?? 0) / 10_000;
+
+  const lines = instructions.lines.map((line): PlannedLine => {
+    const likely = sum(ledger.filter((row) => row.lineId === line.id).map((row) => row.packed));
+    return {
+      line,
+      packed: range(likely, (key) => (owner.get(key)?.id === line.id ? share(key, 'packed') : 0)),
+      lost: doubles
+        .filter((double) => double.lineIds.includes(line.id) && double.lineIds[0] !== line.id && present.has(double.key))
+        .map((double) => double.key),
+    };
+  });
+  const poolRange = (pool: PoolId): Range =>
+    range(sum(ledger.map((row) => row.pools[pool])), (key) => share(key, pool));
+  const pools: Record<PoolId, Range> = {
+    stewing: poolRange('stewing'),
+    grinding: poolRange('grinding'),
+    bone: poolRange('bone'),
+    waste: poolRange('waste'),
+    drying: poolRange('drying'),
+    undecided: poolRange('undecided'),
+  };
+  const { products, mince } = planProducts(instructions, pools.grinding);
+  const homeward = (key: TissueKey): number => share(key, 'packed') + share(key, 'stewing') + share(key, 'grinding');
+  return {
+    forecast,
+    lines,
+    pools,
+    ledger,
+    doubles: doubles.filter((double) => present.has(double.key)),
+    undecided: ledger.filter((row) => row.pools.undecided > 0).map((row) => row.key),
+    products,
+    mince,
+    packedTotal: range(
+      sum(ledger.map((row) => row.packed + row.pools.stewing + row.pools.grinding)),
+      homeward,
+    ),
+  };
+}
+
+function sharesOf(tissue: ForecastTissue, line: InstructionLine | null, instructions: Instructions): Shares {
+  const { kind } = readTissueKey(tissue.key);
+  switch (kind) {
+    case 'drying':
+      return { ...NOWHERE, drying: 10_000 };
+    case 'bone':
+      return line ? { ...NOWHERE, packed: 10_000 } : { ...NOWHERE, bone: 10_000 };
+    case 'cover':
+      return line
+        ? { ...NOWHERE, packed: COVER_KEPT_PER_10K, waste: 10_000 - COVER_KEPT_PER_10K }
+        : { ...NOWHERE, waste: 10_000 };
+    case 'muscle': {
+      const sound = 10_000 - tissue.woundLossPer10k;
+      const split = line ? squaredOff(CUTS[line.cut].split, instructions.squaredOff) : restSplit(instructions.rest);
+      const part = (per10k: number): number => Math.round((per10k * sound) / 10_000);
+      const shared = {
+        ...NOWHERE,
+        packed: part(split.packed),
+        stewing: part(split.stewing),
+        grinding: part(split.grinding),
+        undecided: part(split.undecided),
+      };
+      return { ...shared, waste: 10_000 - shared.packed - shared.stewing - shared.grinding - shared.undecided };
+    }
+  }
+}
+
+function squaredOff(split: TrimSplit, to: Instructions['squaredOff']): TrimSplit & { undecided: number } {
+  return to === 'stew'
+    ? { ...split, undecided: 0 }
+    : { ...split, stewing: 0, grinding: split.grinding + split.stewing, undecided: 0 };
+}
+
+function restSplit(rest: Instructions['rest']): TrimSplit & { undecided: number } {
+  switch (rest) {
+    case 'mince':
+      return { ...CUTS.mince.split, undecided: 0 };
+    case 'stew': {
+      const { packed, stewing, grinding, waste } = CUTS.diced.split;
+      return { packed: 0, stewing: stewing + packed, grinding, waste, undecided: 0 };
+    }
+    case 'undecided':
+      return { packed: 0, stewing: 0, grinding: 0, waste: 0, undecided: 10_000 };
+  }
+}
+
+function ledgerRow(tissue: ForecastTissue, lineId: string | null, shares: Shares): LedgerRow {
+  const grams = allocateByLargestRemainder(
+    tissue.grams,
+    DESTINATIONS.map((destination) => shares[destination]),
+  );
+  const at = (destination: Destination): number => grams[DESTINATIONS.indexOf(destination)] ?? 0;
+  return {
+    key: tissue.key,
+    grams: tissue.grams,
+    lineId,
+    packed: at('packed'),
+    pools: {
+      stewing: at('stewing'),
+      grinding: at('grinding'),
+      bone: at('bone'),
+      waste: at('waste'),
+      drying: at('drying'),
+      undecided: at('undecided'),
+    },
+  };
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, one) => total + one, 0);
+}

@@ -1,0 +1,70 @@
+import { type AnimalFacts, forecastCarcass } from '@/lib/carcass';
+import type { CutId, TargetId } from '@/lib/cuts';
+import { type InstructionLine, type Instructions, type LineSide, applyEdits, newLine, usualSide } from '@/lib/instructions';
+import { planOrder } from '@/lib/plan';
+import type { Circumstances, RuledOrder, Stage } from './rule';
+import type { Edit } from '@/lib/instructions';
+
+/** What an example changes of the plain order: an adult white-tailed doe of 100 lb field-dressed, everything minced. */
+export type ExampleChanges = {
+  readonly lines?: readonly InstructionLine[];
+  readonly instructions?: Partial<Instructions>;
+  readonly facts?: Partial<AnimalFacts>;
+  readonly circumstances?: Partial<Omit<Circumstances, 'sex' | 'form'>>;
+  readonly stage?: Stage;
+  readonly words?: RuledOrder['words'];
+};
+
+const PLAIN_FACTS: AnimalFacts = {
+  speciesId: 'white-tailed-deer',
+  sex: 'female',
+  ageClass: 'adult',
+  weight: { grams: 45_359, basis: 'field-dressed' },
+  form: 'hide-on',
+  missing: [],
+  wounds: [],
+};
+
+/** Instructions that name nothing and mince everything. */
+export const PLAIN_INSTRUCTIONS: Instructions = {
+  lines: [],
+  rest: 'mince',
+  squaredOff: 'stew',
+  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454 },
+  stewPackGrams: 454,
+  products: [],
+  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
+  noPork: false,
+  note: '',
+};
+
+/** An order for a rule's examples and tests: the plain one with changes, planned. */
+export function exampleOrder(changes: ExampleChanges = {}): () => RuledOrder {
+  return () => {
+    const facts = { ...PLAIN_FACTS, ...changes.facts };
+    const instructions = { ...PLAIN_INSTRUCTIONS, ...changes.instructions, lines: changes.lines ?? [] };
+    return {
+      stage: changes.stage ?? 'order',
+      instructions,
+      plan: planOrder(instructions, forecastCarcass(facts)),
+      circumstances: { diseaseZone: false, test: 'none', ...changes.circumstances, sex: facts.sex, form: facts.form },
+      words: changes.words ?? { country: 'uk', unit: 'lb' },
+    };
+  };
+}
+
+/** A line for an example. */
+export function exampleLine(
+  id: string,
+  target: TargetId,
+  cut: CutId,
+  rest: Partial<Omit<InstructionLine, 'id' | 'target' | 'cut'>> & { readonly side?: LineSide } = {},
+): InstructionLine {
+  return { ...newLine(id, target, cut, usualSide(target)), ...rest };
+}
+
+/** The same order after a suggestion was tapped, planned anew. */
+export function afterEdits(order: RuledOrder, edits: readonly Edit[]): RuledOrder {
+  const instructions = applyEdits(order.instructions, edits);
+  return { ...order, instructions, plan: planOrder(instructions, order.plan.forecast) };
+}

@@ -1,0 +1,20 @@
+import { PARTS } from '@/lib/carcass';
+import { RULES } from './registry';
+import { type Finding, type RuledOrder, SEVERITIES } from './rule';
+
+/**
+ * All findings of one order at its stage: worst first, then part by part, then as the registry lists the rules.
+ * Does not depend on the order of lines beyond which of two claims came first.
+ */
+export function findAll(order: RuledOrder): readonly Finding[] {
+  const rank = (finding: Finding): number =>
+    SEVERITIES.indexOf(finding.severity) * 100 + (finding.part ? PARTS.indexOf(finding.part) : PARTS.length);
+  return RULES.filter((rule) => rule.stages.includes(order.stage))
+    .flatMap((rule) => rule.find(order))
+    .sort((a, b) => rank(a) - rank(b));
+}
+
+/** Whether anything stands that cannot or may not be done. */
+export function hasStop(findings: readonly Finding[]): boolean {
+  return findings.some((finding) => finding.severity === 'stop');
+}

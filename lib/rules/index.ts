@@ -1,0 +1,17 @@
+export { CAUTIONS, DEFERENCE, type Caution, type CautionId } from './cautions';
+export { findAll, hasStop } from './find-all';
+export { RULES } from './registry';
+export {
+  SEVERITIES,
+  STAGES,
+  TEST_STATES,
+  type Circumstances,
+  type Finding,
+  type FindingPlace,
+  type Rule,
+  type RuledOrder,
+  type Severity,
+  type Stage,
+  type Suggestion,
+  type TestState,
+} from './rule';
