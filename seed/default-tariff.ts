@@ -1,0 +1,58 @@
+import type { Tariff } from '@/lib/pricing';
+
+/**
+ * The price list a new shop starts from. Every figure is invented; the shape (a flat price to a weight and
+ * a price by weight above it, skinning, cape and antlers by the animal, products by finished weight with
+ * added meat at cost) is that of United States price lists. The owner writes the shop's own.
+ */
+export const defaultTariff: Tariff = {
+  currency: 'USD',
+  weightUnit: 'lb',
+  taxes: [{ id: 'sales-tax', name: 'Sales tax', ratePer100k: 6_000 }],
+  base: [
+    {
+      id: 'deer',
+      name: 'Deer, cut, ground, wrapped and frozen',
+      speciesIds: ['white-tailed-deer', 'mule-deer'],
+      charge: {
+        kind: 'steps',
+        steps: [
+          { upToHundredths: 60_00, amountMinor: 95_00 },
+          { upToHundredths: 100_00, amountMinor: 115_00 },
+        ],
+        excessRatePer10k: 1_1500,
+      },
+      includes: [],
+      taxId: null,
+    },
+    {
+      id: 'roe-deer',
+      name: 'Roe deer, cut, ground, wrapped and frozen',
+      speciesIds: ['roe-deer'],
+      charge: { kind: 'flat', amountMinor: 80_00 },
+      includes: ['skinning'],
+      taxId: null,
+    },
+    {
+      id: 'elk',
+      name: 'Elk or red deer, cut, ground, wrapped and frozen',
+      speciesIds: ['elk', 'red-deer'],
+      charge: { kind: 'per-weight', ratePer10k: 1_2500 },
+      includes: [],
+      taxId: null,
+    },
+  ],
+  perWeight: [
+    { id: 'boned-and-rolled', name: 'Boning and rolling', cutIds: ['boned-and-rolled'], ratePer10k: 7500, taxId: null },
+    { id: 'tenderised-steaks', name: 'Tenderizing steaks', cutIds: ['tenderised-steaks'], ratePer10k: 5000, taxId: null },
+  ],
+  perPiece: [
+    { id: 'skinning', name: 'Skinning', eachMinor: 25_00, per: 'animal', needsHide: true, taxId: null },
+    { id: 'cape', name: 'Caping for a shoulder mount', eachMinor: 45_00, per: 'animal', needsHide: true, taxId: null },
+    { id: 'antlers', name: 'Antlers sawn off and tagged', eachMinor: 8_00, per: 'animal', needsHide: false, taxId: null },
+    { id: 'cleaning', name: 'Cleaning off hair and dirt', eachMinor: 25_00, per: 'animal', needsHide: false, taxId: null },
+  ],
+  products: [
+    { id: 'fresh-sausage', name: 'Fresh sausage', ratePer10k: 2_2500, addedRatePer10k: 2_4900, taxId: 'sales-tax' },
+  ],
+};
