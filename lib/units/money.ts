@@ -14,7 +14,7 @@ export type Currency = keyof typeof digitsOf;
 /** Every currency a shop can choose, in the order of the alphabet. */
 export const currencies: readonly Currency[] = Object.keys(digitsOf).filter(isCurrency);
 
-const mostMajor = 10_000_000n;
+const mostMajor = 10_000_000;
 
 /** Tells whether a text is the code of a currency a shop can choose. */
 export function isCurrency(text: string): text is Currency {
@@ -38,11 +38,9 @@ export function minorDigits(currency: Currency): number {
  * @example parseMoney('$1,234.50', 'USD', 'en-US') // { ok: true, value: 123450 }
  */
 export function parseMoney(text: string, currency: Currency, locale = 'en-US'): Result<number> {
-  const minor = readScaled(text, { currency, locale, decimals: digitsOf[currency] });
-  if (minor !== null) return { ok: true, value: minor };
   const decimals = digitsOf[currency];
   const example = writeDecimal(decimals === 0 ? 125 : 125 * 10 ** (decimals - 1), { decimals, locale });
-  return { ok: false, message: `Write the amount as a number, for example ${example}.` };
+  return readScaled(text, { currency, locale, decimals, hint: `Write the amount as a number, for example ${example}.` });
 }
 
 /**
@@ -68,10 +66,9 @@ export function formatMoney(minor: number, currency: Currency, locale = 'en-US')
  * @example parseRate('16.4569', 'EUR', 'en-US') // { ok: true, value: 164569 }
  */
 export function parseRate(text: string, currency: Currency, locale = 'en-US'): Result<number> {
-  const ratePer10k = readScaled(text, { currency, locale, decimals: 4 });
-  if (ratePer10k !== null) return { ok: true, value: ratePer10k };
   const example = writeDecimal(349, { decimals: 2, locale });
-  return { ok: false, message: `Write the price as a number with up to four decimals, for example ${example}.` };
+  const hint = `Write the price as a number with up to four decimals, for example ${example}.`;
+  return readScaled(text, { currency, locale, decimals: 4, hint });
 }
 
 /**
@@ -93,13 +90,24 @@ export function formatRate(ratePer10k: number, currency: Currency, locale = 'en-
 
 function readScaled(
   text: string,
-  { currency, locale, decimals }: { readonly currency: Currency; readonly locale: string; readonly decimals: number },
-): number | null {
-  if (text.length > longestNumberText || text.includes('/')) return null;
-  const number = readExactNumber(withoutSign(tidyNumberText(text), currency, locale), locale);
-  if (number === null || number.numerator > mostMajor * number.denominator) return null;
+  { currency, locale, decimals, hint }: {
+    readonly currency: Currency;
+    readonly locale: string;
+    readonly decimals: number;
+    readonly hint: string;
+  },
+): Result<number> {
+  const number = text.length > longestNumberText || text.includes('/')
+    ? null
+    : readExactNumber(withoutSign(tidyNumberText(text), currency, locale), locale);
+  if (number === null) return { ok: false, message: hint };
+  if (number.numerator > BigInt(mostMajor) * number.denominator) {
+    return { ok: false, message: `Write a figure of ${writeDecimal(mostMajor, { decimals: 0, locale })} or less.` };
+  }
   const scaled = number.numerator * 10n ** BigInt(decimals);
-  return scaled % number.denominator === 0n ? Number(scaled / number.denominator) : null;
+  return scaled % number.denominator === 0n
+    ? { ok: true, value: Number(scaled / number.denominator) }
+    : { ok: false, message: hint };
 }
 
 function withoutSign(text: string, currency: Currency, locale: string): string {
