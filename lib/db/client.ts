@@ -1,6 +1,6 @@
-import { databaseFile } from "./data-folder";
-import { type Prisma, PrismaClient } from "./generated/sqlite/client";
-import { runAsTransactionBody, safeSqliteFactory } from "./safe-adapter";
+import { databaseFile } from './data-folder';
+import { type Prisma, PrismaClient } from './generated/sqlite/client';
+import { runAsTransactionBody, safeSqliteFactory } from './safe-adapter';
 
 /** The whole database, outside a transaction. */
 export type Database = PrismaClient;

@@ -1,4 +1,4 @@
-import { Prisma } from "./generated/sqlite/client";
+import { Prisma } from './generated/sqlite/client';
 
 /** The outcome of a write that may meet a row which is already there. */
 export type WriteOutcome<Value, Conflict> =
@@ -19,7 +19,7 @@ export async function orConflict<Value, Conflict>(
   try {
     return { ok: true, value: await write() };
   } catch (error) {
-    const fields = brokenUniqueFields(error)?.join(",");
+    const fields = brokenUniqueFields(error)?.join(',');
     if (fields === undefined || !Object.hasOwn(conflicts, fields)) throw error;
     return { ok: false, conflict: conflicts[fields] as Conflict };
   }
@@ -27,7 +27,7 @@ export async function orConflict<Value, Conflict>(
 
 /** The fields of the unique constraint that `error` reports as broken, or null for every other error. */
 export function brokenUniqueFields(error: unknown): readonly string[] | null {
-  if (!(error instanceof Prisma.PrismaClientKnownRequestError) || error.code !== "P2002") return null;
+  if (!(error instanceof Prisma.PrismaClientKnownRequestError) || error.code !== 'P2002') return null;
   const meta = error.meta as UniqueViolationMeta | undefined;
   return meta?.driverAdapterError?.cause?.constraint?.fields ?? null;
 }

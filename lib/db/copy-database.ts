@@ -1,6 +1,6 @@
-import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync } from "node:fs";
-import { dirname } from "node:path";
-import BetterSqlite3 from "better-sqlite3";
+import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync } from 'node:fs';
+import { dirname } from 'node:path';
+import BetterSqlite3 from 'better-sqlite3';
 
 /**
  * Copies a SQLite file, also while it is being written to, and keeps the copy only if it is sound and on the disk.
@@ -22,7 +22,7 @@ export function copyFromConnection(source: BetterSqlite3.Database, target: strin
   const unfinished = `${target}.tmp`;
   rmSync(unfinished, { force: true });
   try {
-    source.prepare("VACUUM INTO ?").run(unfinished);
+    source.prepare('VACUUM INTO ?').run(unfinished);
     assertSound(unfinished);
     syncToDisk(unfinished);
     renameSync(unfinished, target);
@@ -37,10 +37,10 @@ export function copyFromConnection(source: BetterSqlite3.Database, target: strin
 export function assertSound(file: string): void {
   const connection = new BetterSqlite3(file, { fileMustExist: true });
   try {
-    const integrity: unknown = connection.pragma("integrity_check", { simple: true });
-    if (integrity !== "ok") throw new Error(`${file} is damaged: ${String(integrity)}`);
+    const integrity: unknown = connection.pragma('integrity_check', { simple: true });
+    if (integrity !== 'ok') throw new Error(`${file} is damaged: ${String(integrity)}`);
     // integrity_check does not look at foreign keys.
-    const orphans = connection.pragma("foreign_key_check") as readonly unknown[];
+    const orphans = connection.pragma('foreign_key_check') as readonly unknown[];
     if (orphans.length > 0) throw new Error(`${file} has ${orphans.length} rows that point at a missing one.`);
   } finally {
     connection.close();
@@ -49,7 +49,7 @@ export function assertSound(file: string): void {
 
 /** Returns once the file or folder is on the disk, not only in the system's memory. */
 export function syncToDisk(path: string): void {
-  const handle = openSync(path, "r");
+  const handle = openSync(path, 'r');
   try {
     fsyncSync(handle);
   } finally {

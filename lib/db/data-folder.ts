@@ -1,12 +1,12 @@
-import { join, relative, resolve, sep } from "node:path";
+import { join, relative, resolve, sep } from 'node:path';
 
 /**
  * The folder that holds everything the shop must not lose: `GAMBREL_DATA`, or `data` in the checkout.
  * Throws when it lies inside `.next`, which every build empties.
  */
 export function dataFolder(): string {
-  const folder = resolve(process.env["GAMBREL_DATA"] || "data");
-  if (relative(process.cwd(), folder).split(sep).includes(".next")) {
+  const folder = resolve(process.env['GAMBREL_DATA'] || 'data');
+  if (relative(process.cwd(), folder).split(sep).includes('.next')) {
     throw new Error(`GAMBREL_DATA is ${folder}: a build empties .next, choose a folder outside it.`);
   }
   return folder;
@@ -14,10 +14,10 @@ export function dataFolder(): string {
 
 /** The SQLite file inside a data folder. */
 export function databaseFile(folder: string = dataFolder()): string {
-  return join(folder, "gambrel.db");
+  return join(folder, 'gambrel.db');
 }
 
 /** Where copies of the database go, inside a data folder. */
 export function backupFolder(folder: string = dataFolder()): string {
-  return join(folder, "backups");
+  return join(folder, 'backups');
 }

@@ -1,6 +1,6 @@
-import { AsyncLocalStorage } from "node:async_hooks";
-import { setTimeout as pause } from "node:timers/promises";
-import { PrismaBetterSqlite3 } from "@prisma/adapter-better-sqlite3";
+import { AsyncLocalStorage } from 'node:async_hooks';
+import { setTimeout as pause } from 'node:timers/promises';
+import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3';
 import {
   DriverAdapterError,
   type IsolationLevel,
@@ -9,12 +9,12 @@ import {
   type SqlDriverAdapterFactory,
   type SqlQuery,
   type Transaction,
-} from "@prisma/driver-adapter-utils";
-import type BetterSqlite3 from "better-sqlite3";
+} from '@prisma/driver-adapter-utils';
+import type BetterSqlite3 from 'better-sqlite3';
 
 const busyLimitMs = 10_000;
 const nativeBusyTimeoutMs = 50;
-const settings = "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON;";
+const settings = 'PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON;';
 const readsOnly = /^\s*(SELECT|EXPLAIN)\b/i;
 const insideTransaction = new AsyncLocalStorage<true>();
 
@@ -46,7 +46,7 @@ export function safeSqliteFactory(file: string): SqlDriverAdapterFactory {
 }
 
 class SafeSqliteAdapter implements SqlDriverAdapter {
-  readonly provider = "sqlite";
+  readonly provider = 'sqlite';
   readonly adapterName: string;
   #lastInQueue: Promise<void> = Promise.resolve();
 
@@ -72,12 +72,12 @@ class SafeSqliteAdapter implements SqlDriverAdapter {
   }
 
   async startTransaction(isolationLevel?: IsolationLevel): Promise<Transaction> {
-    if (isolationLevel && isolationLevel !== "SERIALIZABLE") {
-      throw new DriverAdapterError({ kind: "InvalidIsolationLevel", level: isolationLevel });
+    if (isolationLevel && isolationLevel !== 'SERIALIZABLE') {
+      throw new DriverAdapterError({ kind: 'InvalidIsolationLevel', level: isolationLevel });
     }
     const release = await this.#queueForWriting();
     try {
-      await retryWhileBusy(() => this.writer.executeScript("BEGIN IMMEDIATE"));
+      await retryWhileBusy(() => this.writer.executeScript('BEGIN IMMEDIATE'));
     } catch (error) {
       release();
       throw error;
@@ -117,12 +117,12 @@ function transactionOn(writer: SqlDriverAdapter, release: () => void): Transacti
   const isOpen = (): boolean => nativeConnection(writer).inTransaction;
   // SQLite may roll back by itself (disk full, failed write); what followed would then be saved one by one.
   const whileOpen = async <T>(work: () => Promise<T>): Promise<T> => {
-    if (!isOpen()) throw new DriverAdapterError({ kind: "TransactionAlreadyClosed", cause: "SQLite has rolled it back" });
+    if (!isOpen()) throw new DriverAdapterError({ kind: 'TransactionAlreadyClosed', cause: 'SQLite has rolled it back' });
     return work();
   };
   const run = (sql: string): Promise<void> => whileOpen(() => writer.executeScript(sql));
   const rollBackIfOpen = async (): Promise<void> => {
-    if (isOpen()) await writer.executeScript("ROLLBACK");
+    if (isOpen()) await writer.executeScript('ROLLBACK');
   };
   return {
     provider: writer.provider,
@@ -136,7 +136,7 @@ function transactionOn(writer: SqlDriverAdapter, release: () => void): Transacti
     releaseSavepoint: (name) => run(`RELEASE SAVEPOINT ${name}`),
     async commit() {
       try {
-        await retryWhileBusy(() => run("COMMIT"));
+        await retryWhileBusy(() => run('COMMIT'));
       } finally {
         await rollBackIfOpen().finally(release);
       }
@@ -161,11 +161,11 @@ async function retryWhileBusy<T>(work: () => Promise<T>): Promise<T> {
 }
 
 function isBusy(error: unknown): boolean {
-  return isDriverAdapterError(error) && error.cause.kind === "SocketTimeout";
+  return isDriverAdapterError(error) && error.cause.kind === 'SocketTimeout';
 }
 
 async function assertFullSync(writer: SqlDriverAdapter): Promise<void> {
-  const level: unknown = nativeConnection(writer).pragma("synchronous", { simple: true });
+  const level: unknown = nativeConnection(writer).pragma('synchronous', { simple: true });
   if (Number(level) !== 2) throw new Error(`PRAGMA synchronous is ${String(level)}, not 2: a power cut could lose saved orders.`);
 }
 

@@ -1,4 +1,4 @@
-import { openDatabase } from "@/lib/db/client";
+import { openDatabase } from '@/lib/db/client';
 
 // Run by crash.test.ts, which kills it. A number is printed only once the database has acknowledged its row.
 const client = openDatabase(String(process.argv[2]));
@@ -8,4 +8,4 @@ const write = async (name: string): Promise<void> => {
     process.stdout.write(`${name}-${value}\n`);
   }
 };
-await Promise.all(["a", "b", "c", "d"].map(write));
+await Promise.all(['a', 'b', 'c', 'd'].map(write));

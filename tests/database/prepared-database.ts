@@ -1,29 +1,29 @@
-import { copyFileSync, mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterEach, beforeEach, inject } from "vitest";
-import { closeDatabase, type Database, openDatabase } from "@/lib/db/client";
-import { databaseFile } from "@/lib/db/data-folder";
+import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, inject } from 'vitest';
+import { closeDatabase, type Database, openDatabase } from '@/lib/db/client';
+import { databaseFile } from '@/lib/db/data-folder';
 
 /** A new data folder with a migrated, empty database in it. The caller removes it. */
 export function preparedDataFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), "gambrel-test-"));
-  copyFileSync(inject("templateDatabase"), databaseFile(folder));
+  const folder = mkdtempSync(join(tmpdir(), 'gambrel-test-'));
+  copyFileSync(inject('templateDatabase'), databaseFile(folder));
   return folder;
 }
 
 /** Gives each test of the file an empty database of its own, which `database()` and `withTransaction` then use. */
 export function usePreparedDatabase(): void {
-  const before = process.env["GAMBREL_DATA"];
+  const before = process.env['GAMBREL_DATA'];
   let folder: string;
   beforeEach(() => {
     folder = preparedDataFolder();
-    process.env["GAMBREL_DATA"] = folder;
+    process.env['GAMBREL_DATA'] = folder;
   });
   afterEach(async () => {
     await closeDatabase();
-    if (before === undefined) delete process.env["GAMBREL_DATA"];
-    else process.env["GAMBREL_DATA"] = before;
+    if (before === undefined) delete process.env['GAMBREL_DATA'];
+    else process.env['GAMBREL_DATA'] = before;
     rmSync(folder, { recursive: true, force: true });
   });
 }

@@ -1,13 +1,13 @@
-import { mkdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
-import BetterSqlite3 from "better-sqlite3";
-import { migrationList, noFilters, type SchemaFolders, schemaContainers, sqliteFolders, withEngine } from "./engine";
-import { readCommittedMigrations } from "./history";
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import BetterSqlite3 from 'better-sqlite3';
+import { migrationList, noFilters, type SchemaFolders, schemaContainers, sqliteFolders, withEngine } from './engine';
+import { readCommittedMigrations } from './history';
 
 /** The difference between the committed migrations and the schema: null for none, else in words. */
 export async function findDrift(folders: SchemaFolders = sqliteFolders): Promise<string | null> {
   const { exitCode, stdout } = await diff(folders, { script: false });
-  return exitCode === 0 ? null : (stdout ?? "The schema and the migrations differ.");
+  return exitCode === 0 ? null : (stdout ?? 'The schema and the migrations differ.');
 }
 
 /** Writes a migration that takes the committed ones to the schema; its folder, or null when there is nothing to do. */
@@ -19,10 +19,10 @@ export async function writeMigration(
   const { exitCode, stdout } = await diff(folders, { script: true });
   if (exitCode === 0 || stdout === null) return null;
   const sql = keepTriggers(stdout, committedTriggers(folders));
-  const stamp = now.toISOString().replace(/\D/g, "").slice(0, 14);
+  const stamp = now.toISOString().replace(/\D/g, '').slice(0, 14);
   const folder = join(folders.migrations, `${stamp}_${name}`);
   mkdirSync(folder);
-  writeFileSync(join(folder, "migration.sql"), sql);
+  writeFileSync(join(folder, 'migration.sql'), sql);
   return folder;
 }
 
@@ -36,11 +36,11 @@ export function keepTriggers(script: string, triggers: readonly Trigger[]): stri
   if (triggers.length === 0 || !/^DROP TABLE/m.test(script)) return script;
   const drops = triggers.map((trigger) => `DROP TRIGGER "${trigger.name}";`);
   const creates = triggers.map((trigger) => `${trigger.sql};`);
-  return `${drops.join("\n")}\n\n${script.trimEnd()}\n\n${creates.join("\n\n")}\n`;
+  return `${drops.join('\n')}\n\n${script.trimEnd()}\n\n${creates.join('\n\n')}\n`;
 }
 
 function committedTriggers(folders: SchemaFolders): readonly Trigger[] {
-  const shadow = new BetterSqlite3(":memory:");
+  const shadow = new BetterSqlite3(':memory:');
   try {
     for (const migration of readCommittedMigrations(folders.migrations)) shadow.exec(migration.sql);
     return shadow.prepare<[], Trigger>("SELECT name, sql FROM sqlite_master WHERE type = 'trigger' ORDER BY name").all();
@@ -53,10 +53,10 @@ function diff(
   folders: SchemaFolders,
   { script }: { readonly script: boolean },
 ): Promise<{ readonly exitCode: number; readonly stdout: string | null }> {
-  return withEngine(":memory:", folders, (engine) =>
+  return withEngine(':memory:', folders, (engine) =>
     engine.diff({
-      from: { tag: "migrations", ...migrationList(folders) },
-      to: { tag: "schemaDatamodel", files: schemaContainers(folders) },
+      from: { tag: 'migrations', ...migrationList(folders) },
+      to: { tag: 'schemaDatamodel', files: schemaContainers(folders) },
       script,
       exitCode: true,
       filters: noFilters,

@@ -1,7 +1,7 @@
-import { relative } from "node:path";
-import { databaseFile, dataFolder } from "../data-folder";
-import { applyMigrations, stateOf } from "./apply";
-import { findDrift, writeMigration } from "./author";
+import { relative } from 'node:path';
+import { databaseFile, dataFolder } from '../data-folder';
+import { applyMigrations, stateOf } from './apply';
+import { findDrift, writeMigration } from './author';
 
 const usage = `npm run migration -- <command>
   new <name>  write a migration from what changed in prisma/schema/models.prisma
@@ -11,20 +11,20 @@ const usage = `npm run migration -- <command>
 
 async function run(command: string | undefined, name: string | undefined): Promise<number> {
   switch (command) {
-    case "new": {
+    case 'new': {
       if (name === undefined) return say(usage, 1);
       const folder = await writeMigration(name, { now: new Date() });
-      return say(folder === null ? "The migrations lead to the schema already." : relative(process.cwd(), folder), 0);
+      return say(folder === null ? 'The migrations lead to the schema already.' : relative(process.cwd(), folder), 0);
     }
-    case "check": {
+    case 'check': {
       const drift = await findDrift();
       return drift === null
-        ? say("The migrations lead to the schema.", 0)
+        ? say('The migrations lead to the schema.', 0)
         : say(`The schema has changes that no migration makes; write one with npm run migration -- new <name>.\n${drift}`, 2);
     }
-    case "status":
+    case 'status':
       return say(JSON.stringify(stateOf(databaseFile())), 0);
-    case "apply": {
+    case 'apply': {
       const outcome = await applyMigrations(dataFolder());
       if (!outcome.ok) return say(outcome.message, 1);
       for (const applied of outcome.applied) console.log(`Applied ${applied}.`);

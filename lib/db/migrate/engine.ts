@@ -1,11 +1,11 @@
-import { readFileSync } from "node:fs";
-import { readFile } from "node:fs/promises";
-import { createRequire } from "node:module";
-import { basename, join } from "node:path";
-import { PrismaBetterSqlite3 } from "@prisma/adapter-better-sqlite3";
-import { bindMigrationAwareSqlAdapterFactory, type SqlDriverAdapter } from "@prisma/driver-adapter-utils";
-import type { MigrationList, SchemaContainer, SchemaEngine } from "@prisma/schema-engine-wasm/schema_engine_bg";
-import { type CommittedMigration, readCommittedMigrations } from "./history";
+import { readFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { basename, join } from 'node:path';
+import { PrismaBetterSqlite3 } from '@prisma/adapter-better-sqlite3';
+import { bindMigrationAwareSqlAdapterFactory, type SqlDriverAdapter } from '@prisma/driver-adapter-utils';
+import type { MigrationList, SchemaContainer, SchemaEngine } from '@prisma/schema-engine-wasm/schema_engine_bg';
+import { type CommittedMigration, readCommittedMigrations } from './history';
 
 /** Nothing in the database is managed from elsewhere. */
 export const noFilters = { externalTables: [], externalEnums: [] };
@@ -15,8 +15,8 @@ export type SchemaFolders = { readonly schemaFiles: readonly string[]; readonly 
 
 /** The folders of this checkout, for SQLite. */
 export const sqliteFolders: SchemaFolders = {
-  schemaFiles: ["header.sqlite.prisma", "models.prisma"].map((name) => join(process.cwd(), "prisma", "schema", name)),
-  migrations: join(process.cwd(), "prisma", "migrations", "sqlite"),
+  schemaFiles: ['header.sqlite.prisma', 'models.prisma'].map((name) => join(process.cwd(), 'prisma', 'schema', name)),
+  migrations: join(process.cwd(), 'prisma', 'migrations', 'sqlite'),
 };
 
 /** Runs `work` with the migration engine on the SQLite file, and lets go of the file afterwards. */
@@ -51,7 +51,7 @@ export async function withEngine<T>(
 
 /** The schema as the engine takes it. */
 export function schemaContainers(folders: SchemaFolders): SchemaContainer[] {
-  return folders.schemaFiles.map((path) => ({ path: basename(path), content: readFileSync(path, "utf8") }));
+  return folders.schemaFiles.map((path) => ({ path: basename(path), content: readFileSync(path, 'utf8') }));
 }
 
 /** The committed migrations as the engine takes them. */
@@ -59,18 +59,18 @@ export function migrationList(folders: SchemaFolders): MigrationList {
   return {
     baseDir: folders.migrations,
     lockfile: {
-      path: "migration_lock.toml",
-      content: readFileSync(join(folders.migrations, "migration_lock.toml"), "utf8"),
+      path: 'migration_lock.toml',
+      content: readFileSync(join(folders.migrations, 'migration_lock.toml'), 'utf8'),
     },
-    shadowDbInitScript: "",
+    shadowDbInitScript: '',
     migrationDirectories: readCommittedMigrations(folders.migrations).map(({ name, sql }: CommittedMigration) => ({
       path: name,
-      migrationFile: { path: "migration.sql", content: { tag: "ok", value: sql } },
+      migrationFile: { path: 'migration.sql', content: { tag: 'ok', value: sql } },
     })),
   };
 }
 
-type EngineModule = typeof import("@prisma/schema-engine-wasm/schema_engine_bg");
+type EngineModule = typeof import('@prisma/schema-engine-wasm/schema_engine_bg');
 
 let loading: Promise<EngineModule> | undefined;
 
@@ -81,9 +81,9 @@ function loadEngine(): Promise<EngineModule> {
 
 // The package's own entry imports the .wasm file as a module, which Node 20 does not do.
 async function instantiateEngine(): Promise<EngineModule> {
-  const bindings = await import("@prisma/schema-engine-wasm/schema_engine_bg");
-  const entry = createRequire(import.meta.url).resolve("@prisma/schema-engine-wasm/schema_engine_bg");
-  const bytes = await readFile(entry.replace(/\.js$/, ".wasm"));
+  const bindings = await import('@prisma/schema-engine-wasm/schema_engine_bg');
+  const entry = createRequire(import.meta.url).resolve('@prisma/schema-engine-wasm/schema_engine_bg');
+  const bytes = await readFile(entry.replace(/\.js$/, '.wasm'));
   Object.assign(globalThis, {
     PRISMA_WASM_PANIC_REGISTRY: {
       set_message(message: string) {
@@ -92,10 +92,10 @@ async function instantiateEngine(): Promise<EngineModule> {
     },
   });
   const { instance } = await WebAssembly.instantiate(bytes, {
-    "./schema_engine_bg.js": bindings as unknown as WebAssembly.ModuleImports,
+    './schema_engine_bg.js': bindings as unknown as WebAssembly.ModuleImports,
   });
   bindings.__wbg_set_wasm(instance.exports);
-  (instance.exports["__wbindgen_start"] as () => void)();
+  (instance.exports['__wbindgen_start'] as () => void)();
   return bindings;
 }
 

@@ -1,7 +1,7 @@
-import { createHash } from "node:crypto";
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
-import BetterSqlite3 from "better-sqlite3";
+import { createHash } from 'node:crypto';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import BetterSqlite3 from 'better-sqlite3';
 
 /** A migration as this checkout holds it. */
 export type CommittedMigration = { readonly name: string; readonly sql: string; readonly checksum: string };
@@ -11,11 +11,11 @@ export type AppliedMigration = { readonly name: string; readonly checksum: strin
 
 /** How a database stands to the checkout. */
 export type HistoryState =
-  | { readonly state: "current" }
-  | { readonly state: "behind"; readonly pending: readonly string[] }
-  | { readonly state: "newer"; readonly unknown: readonly string[] }
-  | { readonly state: "edited"; readonly edited: readonly string[] }
-  | { readonly state: "failed"; readonly failed: readonly string[] };
+  | { readonly state: 'current' }
+  | { readonly state: 'behind'; readonly pending: readonly string[] }
+  | { readonly state: 'newer'; readonly unknown: readonly string[] }
+  | { readonly state: 'edited'; readonly edited: readonly string[] }
+  | { readonly state: 'failed'; readonly failed: readonly string[] };
 
 /** Reads the migrations in `folder`, oldest first. */
 export function readCommittedMigrations(folder: string): readonly CommittedMigration[] {
@@ -24,8 +24,8 @@ export function readCommittedMigrations(folder: string): readonly CommittedMigra
     .map((entry) => entry.name)
     .sort()
     .map((name) => {
-      const sql = readFileSync(join(folder, name, "migration.sql"), "utf8");
-      return { name, sql, checksum: createHash("sha256").update(sql).digest("hex") };
+      const sql = readFileSync(join(folder, name, 'migration.sql'), 'utf8');
+      return { name, sql, checksum: createHash('sha256').update(sql).digest('hex') };
     });
 }
 
@@ -58,15 +58,15 @@ export function compareHistory(
     migrations.map((migration) => migration.name);
 
   const failed = applied.filter((migration) => !migration.finished);
-  if (failed.length > 0) return { state: "failed", failed: names(failed) };
+  if (failed.length > 0) return { state: 'failed', failed: names(failed) };
 
   const unknown = applied.filter((migration) => !checksums.has(migration.name));
-  if (unknown.length > 0) return { state: "newer", unknown: names(unknown) };
+  if (unknown.length > 0) return { state: 'newer', unknown: names(unknown) };
 
   const edited = applied.filter((migration) => checksums.get(migration.name) !== migration.checksum);
-  if (edited.length > 0) return { state: "edited", edited: names(edited) };
+  if (edited.length > 0) return { state: 'edited', edited: names(edited) };
 
   const done = new Set(names(applied));
   const pending = committed.filter((migration) => !done.has(migration.name));
-  return pending.length > 0 ? { state: "behind", pending: names(pending) } : { state: "current" };
+  return pending.length > 0 ? { state: 'behind', pending: names(pending) } : { state: 'current' };
 }
