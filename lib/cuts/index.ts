@@ -9,4 +9,5 @@ export {
   targetName,
   type NameCountry,
 } from './names';
+export { USUAL_CUTS, isUsual } from './usual';
 export { TARGETS, TARGET_IDS, knifeOrder, targetsOfPart, type Target, type TargetId } from './targets';

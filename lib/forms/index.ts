@@ -1,0 +1,45 @@
+export {
+  SPOTS,
+  parseArrivalForm,
+  readArrivalForm,
+  type ArrivalFormValues,
+  type SpotId,
+} from './arrival-form';
+export { nestEntries, rowsAt, textAt, type FormEntries } from './form-entries';
+export { applyIntent, assessForm, findingsOf, mend, type OrderFormShop } from './order-form-intents';
+export {
+  fieldErrorsOf,
+  implausibleWeight,
+  orderFormSchema,
+  parseOrderForm,
+  type FieldErrors,
+  type OrderDraft,
+} from './order-form-schema';
+export {
+  blankOrderForm,
+  describedAnimal,
+  describedInstructions,
+  readOrderForm,
+  withInstructions,
+  type FormShop,
+  type LineValues,
+  type OrderFormValues,
+} from './order-form-values';
+export {
+  AS_SEEN_FIT,
+  packChoices,
+  packWords,
+  poolPackChoices,
+  sizeChoices,
+  sizeWords,
+  type Choice,
+} from './size-choices';
+export { storedAnimal, storedArrival, storedInstructions, storedOptions, type QuestionOption } from './stored';
+export {
+  PAYMENT_METHODS,
+  parseHandoverForm,
+  parsePackForm,
+  parsePaymentForm,
+  type PackEntry,
+  type PaymentMethod,
+} from './table-forms';

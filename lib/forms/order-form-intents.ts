@@ -1,0 +1,71 @@
+import { TARGET_IDS, USUAL_CUTS, TARGETS, cutsOf } from '@/lib/cuts';
+import { type Edit, applyEdits, newLine, nextLineId } from '@/lib/instructions';
+import { type ShopView, assessOrder } from '@/lib/orders';
+import type { Finding } from '@/lib/rules';
+import {
+  type FormShop,
+  type OrderFormValues,
+  describedAnimal,
+  describedInstructions,
+  withInstructions,
+} from './order-form-values';
+import { AS_SEEN_FIT } from './size-choices';
+
+/** Everything the form must know of the shop to forecast and to find fault. */
+export type OrderFormShop = FormShop & ShopView;
+
+/**
+ * What a button of the form asks for, as its `intent` value: 'add:topside', 'remove:line-3',
+ * 'mend:<finding key>#0' (its first suggestion). The same on the phone and on the server, so the form works
+ * without script.
+ */
+export function applyIntent(values: OrderFormValues, intent: string, shop: OrderFormShop): OrderFormValues {
+  const colon = intent.indexOf(':');
+  const verb = colon < 0 ? intent : intent.slice(0, colon);
+  const rest = colon < 0 ? '' : intent.slice(colon + 1);
+  switch (verb) {
+    case 'add':
+      return addLine(values, rest);
+    case 'remove':
+      return { ...values, lines: values.lines.filter((line) => line.id !== rest) };
+    case 'mend': {
+      const hash = rest.lastIndexOf('#');
+      const finding = findingsOf(values, shop).find((one) => one.key === rest.slice(0, hash));
+      const suggestion = finding?.suggestions[Number(rest.slice(hash + 1))];
+      return suggestion ? mend(values, suggestion.edits, shop) : values;
+    }
+    default:
+      return values;
+  }
+}
+
+/** Applies a suggestion's edits to the form. */
+export function mend(values: OrderFormValues, edits: readonly Edit[], shop: FormShop): OrderFormValues {
+  return withInstructions(values, applyEdits(describedInstructions(values, shop), edits), shop);
+}
+
+/** Findings of the form as it stands; none until a species is chosen. */
+export function findingsOf(values: OrderFormValues, shop: OrderFormShop): readonly Finding[] {
+  return assessForm(values, shop)?.findings ?? [];
+}
+
+/** Forecast, plan and findings of the form as it stands, or null until a species is chosen. Never throws on what people type. */
+export function assessForm(values: OrderFormValues, shop: OrderFormShop): ReturnType<typeof assessOrder> | null {
+  const animal = describedAnimal(values, shop);
+  if (!animal) return null;
+  const instructions = describedInstructions(values, shop);
+  return assessOrder({ stage: 'order', animal, arrival: null, hangingGrams: null, instructions }, shop);
+}
+
+function addLine(values: OrderFormValues, target: string): OrderFormValues {
+  const known = TARGET_IDS.find((id) => id === target);
+  if (!known) return values;
+  const usual = USUAL_CUTS[TARGETS[known].part].find((one) => one.target === known)?.cut;
+  const cut = usual ?? cutsOf(known)[0];
+  if (!cut) return values;
+  const line = newLine(nextLineId(values.lines), known, cut);
+  return {
+    ...values,
+    lines: [...values.lines, { id: line.id, target: known, side: line.side, cut, size: AS_SEEN_FIT, pack: AS_SEEN_FIT, asked: '' }],
+  };
+}

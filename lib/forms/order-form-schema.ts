@@ -1,0 +1,145 @@
+import { z } from 'zod';
+import { AGE_CLASSES, DELIVERY_FORMS, SEXES, SPECIES, SPECIES_IDS, WEIGHT_BASES, impliedLiveGrams } from '@/lib/carcass';
+import type { Instructions } from '@/lib/instructions';
+import { REST_CHOICES } from '@/lib/instructions';
+import type { DescribedAnimal } from '@/lib/orders';
+import { formatWeight, parseWeight } from '@/lib/units';
+import { type FormShop, type OrderFormValues, describedAnimal, describedInstructions } from './order-form-values';
+
+z.config({ jitless: true });
+
+/** Errors keyed by the dotted path of the field they belong to. */
+export type FieldErrors = Readonly<Record<string, string>>;
+
+export type OrderDraft = {
+  readonly formKey: string;
+  readonly animal: DescribedAnimal;
+  readonly instructions: Instructions;
+  readonly hunter: { readonly name: string; readonly phone: string; readonly email: string };
+};
+
+const oneOf = (values: readonly string[], message: string): z.ZodType<string> =>
+  z.string().refine((text) => values.includes(text), message);
+const short = (most: number, what: string): z.ZodString =>
+  z.string().trim().max(most, `${what} has room for ${most} characters.`);
+
+/** A weight in the shop's unit, or nothing. */
+function weightField(shop: FormShop): z.ZodType<string> {
+  return z.string().superRefine((text, context) => {
+    if (text.trim() === '') return;
+    const weight = parseWeight(text, shop);
+    if (!weight.ok) context.addIssue({ code: 'custom', message: weight.message });
+    else if (weight.value === 0) context.addIssue({ code: 'custom', message: 'Write a weight above nothing, or leave it empty.' });
+  });
+}
+
+/** The schema of the hunter's form, for a shop's unit and locale. Shared by browser and server; the server's check decides. */
+export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
+  const line = z.object({
+    id: z.string(),
+    target: z.string(),
+    side: z.string(),
+    cut: z.string(),
+    size: z.string(),
+    pack: z.string(),
+    asked: weightField(shop),
+  });
+  const schema = z
+    .object({
+      formKey: z.string().min(8, 'This page has lost its place. Load it again; what you typed is kept on this phone.'),
+      animal: z.object({
+        speciesId: oneOf(SPECIES_IDS, 'Choose which animal it is.'),
+        sex: oneOf(SEXES, 'Choose male, female or not known.'),
+        ageClass: oneOf(AGE_CLASSES, 'Choose its age, or not known.'),
+        weight: weightField(shop),
+        weightBasis: z.string(),
+        takenWhere: short(80, 'The place'),
+        diseaseZone: oneOf(['yes', 'no', 'unsure'], 'Say whether it is from a disease zone, or that you are not sure.'),
+        form: oneOf(DELIVERY_FORMS, 'Choose how you will bring it in.'),
+        filletsOut: z.boolean(),
+      }),
+      lines: z.array(line).max(60, 'One animal has room for 60 lines.'),
+      rest: oneOf([...REST_CHOICES], 'Choose what becomes of everything you have not named.'),
+      squaredOff: z.string(),
+      mince: z.object({ addedFat: z.string(), fatPercent: z.string(), pack: z.string() }),
+      stewPack: z.string(),
+      sausage: weightField(shop),
+      keep: z.object({ heart: z.boolean(), liver: z.boolean(), bones: z.boolean(), antlers: z.string(), cape: z.boolean() }),
+      noPork: z.boolean(),
+      note: short(500, 'The note'),
+      hunter: z.object({
+        name: short(80, 'The name').min(1, 'Write your name, so that the shop can find your animal.'),
+        phone: short(30, 'The phone number').regex(
+          /^(?=(?:\D*\d){6})[\d\s()+./-]*$/,
+          'Write a phone number the shop can call, digits only.',
+        ),
+        email: short(120, 'The e-mail address').refine(
+          (text) => text === '' || /^[^\s@]+@[^\s@]+\.[^\s@]+$/.test(text),
+          'Write an e-mail address like name@example.org, or leave it empty.',
+        ),
+      }),
+    })
+    .superRefine(({ animal }, context) => {
+      const basisKnown = (WEIGHT_BASES as readonly string[]).includes(animal.weightBasis);
+      if (animal.weight.trim() !== '' && !basisKnown) {
+        context.addIssue({
+          code: 'custom',
+          path: ['animal', 'weightBasis'],
+          message: 'Say which weight that is: alive, gutted with the hide on, hanging without hide, or boned.',
+        });
+      }
+      const tooOdd = implausibleWeight({ animal }, shop);
+      if (tooOdd) context.addIssue({ code: 'custom', path: ['animal', 'weight'], message: tooOdd });
+    });
+  // The object's fields are the values' own fields; zod infers plain strings where the values name unions.
+  return schema as unknown as z.ZodType<OrderFormValues>;
+}
+
+/** A sentence where a weight cannot be that species, such as a roe deer of 900 lb; null where it can. */
+export function implausibleWeight(values: Pick<OrderFormValues, 'animal'>, shop: FormShop): string | null {
+  const animal = describedAnimal(values, shop);
+  if (!animal?.weight) return null;
+  const species = SPECIES[animal.speciesId];
+  const live = impliedLiveGrams(species, animal.weight.grams, animal.weight.basis);
+  const { from, to } = species.plausibleLiveGrams;
+  if (live >= from && live <= to) return null;
+  const words = (grams: number): string => formatWeight(grams, shop.unit, shop.locale);
+  return `That would be a ${species.name} of ${words(live)} alive; they run from ${words(from)} to ${words(to)}. Check the number, the kind of weight and the species.`;
+}
+
+/**
+ * Checks the whole form. Either the order it stands for, or every error with its path; the first error's field
+ * comes first.
+ */
+export function parseOrderForm(
+  values: OrderFormValues,
+  shop: FormShop,
+): { readonly ok: true; readonly value: OrderDraft } | { readonly ok: false; readonly fieldErrors: FieldErrors } {
+  const checked = orderFormSchema(shop).safeParse(values);
+  if (!checked.success) return { ok: false, fieldErrors: fieldErrorsOf(checked.error) };
+  const animal = describedAnimal(values, shop);
+  if (!animal) throw new Error(`A checked form has no species: ${values.animal.speciesId}`);
+  return {
+    ok: true,
+    value: {
+      formKey: values.formKey,
+      animal,
+      instructions: describedInstructions(values, shop),
+      hunter: {
+        name: values.hunter.name.trim(),
+        phone: values.hunter.phone.trim(),
+        email: values.hunter.email.trim(),
+      },
+    },
+  };
+}
+
+/** The first message for each path of a zod error, paths dotted. */
+export function fieldErrorsOf(error: z.ZodError): FieldErrors {
+  const errors: Record<string, string> = {};
+  for (const issue of error.issues) {
+    const path = issue.path.map(String).join('.');
+    errors[path] ??= issue.message;
+  }
+  return errors;
+}

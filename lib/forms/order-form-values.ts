@@ -1,0 +1,242 @@
+import { CUT_IDS, type CutId, TARGETS, TARGET_IDS, type TargetId, cutsOf } from '@/lib/cuts';
+import {
+  ADDED_FATS,
+  ANTLER_CHOICES,
+  type InstructionLine,
+  type Instructions,
+  LINE_SIDES,
+  type LineSide,
+  REST_CHOICES,
+  usualSide,
+} from '@/lib/instructions';
+import { AGE_CLASSES, DELIVERY_FORMS, SEXES, SPECIES_IDS, WEIGHT_BASES, type PartPlace } from '@/lib/carcass';
+import type { DescribedAnimal } from '@/lib/orders';
+import { type WeightUnit, formatWeight, parseWeight } from '@/lib/units';
+import { type FormEntries, nestEntries, rowsAt, textAt } from './form-entries';
+import { packCode, readPack, readSize, sizeCode } from './size-choices';
+
+/** One line as its inputs hold it. `size` and `pack` are codes of size-choices. */
+export type LineValues = {
+  id: string;
+  target: TargetId;
+  side: LineSide;
+  cut: CutId;
+  size: string;
+  pack: string;
+  asked: string;
+};
+
+/** The hunter's form as its inputs hold it: text as typed, '' where nothing is chosen. Shared by browser and server. */
+export type OrderFormValues = {
+  /** Made when the form was opened: the same form sent twice is one order. */
+  formKey: string;
+  animal: {
+    speciesId: string;
+    sex: string;
+    ageClass: string;
+    weight: string;
+    weightBasis: string;
+    takenWhere: string;
+    diseaseZone: string;
+    form: string;
+    filletsOut: boolean;
+  };
+  lines: LineValues[];
+  rest: string;
+  squaredOff: string;
+  mince: { addedFat: string; fatPercent: string; pack: string };
+  stewPack: string;
+  sausage: string;
+  keep: { heart: boolean; liver: boolean; bones: boolean; antlers: string; cape: boolean };
+  noPork: boolean;
+  note: string;
+  hunter: { name: string; phone: string; email: string };
+};
+
+/** What the form must know of the shop. */
+export type FormShop = { readonly unit: WeightUnit; readonly locale: string };
+
+/** An empty form: nothing chosen for the hunter. */
+export function blankOrderForm(formKey: string): OrderFormValues {
+  return {
+    formKey,
+    animal: { speciesId: '', sex: '', ageClass: '', weight: '', weightBasis: '', takenWhere: '', diseaseZone: '', form: '', filletsOut: false },
+    lines: [],
+    rest: '',
+    squaredOff: 'stew',
+    mince: { addedFat: 'none', fatPercent: '10', pack: '' },
+    stewPack: '',
+    sausage: '',
+    keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
+    noPork: false,
+    note: '',
+    hunter: { name: '', phone: '', email: '' },
+  };
+}
+
+/** Reads what a browser sent; anything unknown is left out, nothing typed is changed. */
+export function readOrderForm(entries: FormEntries): OrderFormValues {
+  const tree = nestEntries(entries);
+  const text = (path: string): string => textAt(tree, path);
+  const ticked = (path: string): boolean => text(path) !== '';
+  return {
+    formKey: text('formKey').slice(0, 64),
+    animal: {
+      speciesId: text('animal.speciesId'),
+      sex: text('animal.sex'),
+      ageClass: text('animal.ageClass'),
+      weight: text('animal.weight'),
+      weightBasis: text('animal.weightBasis'),
+      takenWhere: text('animal.takenWhere'),
+      diseaseZone: text('animal.diseaseZone'),
+      form: text('animal.form'),
+      filletsOut: ticked('animal.filletsOut'),
+    },
+    lines: rowsAt(tree, 'lines').flatMap((row): LineValues[] => {
+      const target = oneOf(textAt(row, 'target'), TARGET_IDS);
+      const cut = oneOf(textAt(row, 'cut'), CUT_IDS);
+      const id = textAt(row, 'id');
+      if (!target || !cut || !/^line-\d{1,4}$/.test(id)) return [];
+      return [
+        {
+          id,
+          target,
+          cut,
+          side: oneOf(textAt(row, 'side'), LINE_SIDES) ?? usualSide(target),
+          size: textAt(row, 'size'),
+          pack: textAt(row, 'pack'),
+          asked: textAt(row, 'asked'),
+        },
+      ];
+    }),
+    rest: text('rest'),
+    squaredOff: text('squaredOff'),
+    mince: { addedFat: text('mince.addedFat'), fatPercent: text('mince.fatPercent'), pack: text('mince.pack') },
+    stewPack: text('stewPack'),
+    sausage: text('sausage'),
+    keep: {
+      heart: ticked('keep.heart'),
+      liver: ticked('keep.liver'),
+      bones: ticked('keep.bones'),
+      antlers: text('keep.antlers'),
+      cape: ticked('keep.cape'),
+    },
+    noPork: ticked('noPork'),
+    note: text('note'),
+    hunter: { name: text('hunter.name'), phone: text('hunter.phone'), email: text('hunter.email') },
+  };
+}
+
+/**
+ * The animal as far as it has been told, or null until a species is chosen. Never fails: a weight that cannot be
+ * read counts as none, so that the forecast can run while people type.
+ */
+export function describedAnimal(values: Pick<OrderFormValues, 'animal'>, shop: FormShop): DescribedAnimal | null {
+  const { animal } = values;
+  const speciesId = oneOf(animal.speciesId, SPECIES_IDS);
+  if (!speciesId) return null;
+  const basis = oneOf(animal.weightBasis, WEIGHT_BASES);
+  const weight = basis && animal.weight.trim() !== '' ? parseWeight(animal.weight, shop) : null;
+  const missing: readonly PartPlace[] = animal.filletsOut
+    ? [
+        { part: 'fillet', place: 'left' },
+        { part: 'fillet', place: 'right' },
+      ]
+    : [];
+  return {
+    speciesId,
+    sex: oneOf(animal.sex, SEXES) ?? 'unknown',
+    ageClass: oneOf(animal.ageClass, AGE_CLASSES) ?? 'unknown',
+    weight: basis && weight?.ok && weight.value > 0 ? { grams: weight.value, basis } : null,
+    form: oneOf(animal.form, DELIVERY_FORMS) ?? 'hide-on',
+    takenWhere: animal.takenWhere.trim(),
+    diseaseZone: oneOf(animal.diseaseZone, ['yes', 'no', 'unsure'] as const) ?? 'unsure',
+    missing,
+  };
+}
+
+/** The cutting instructions as far as they have been told. Never fails; see `describedAnimal`. */
+export function describedInstructions(values: Omit<OrderFormValues, 'animal' | 'hunter' | 'formKey'>, shop: FormShop): Instructions {
+  const sausage = values.sausage.trim() === '' ? null : parseWeight(values.sausage, shop);
+  const addedFat = oneOf(values.mince.addedFat, ADDED_FATS) ?? 'none';
+  const fatPercent = /^\d{1,2}$/.test(values.mince.fatPercent) ? Math.min(50, Number(values.mince.fatPercent)) : 0;
+  return {
+    lines: values.lines.map((line) => describedLine(line, shop)),
+    rest: oneOf(values.rest, REST_CHOICES) ?? 'undecided',
+    squaredOff: values.squaredOff === 'mince' ? 'mince' : 'stew',
+    mince: { addedFat, fatPercent: addedFat === 'none' ? 0 : fatPercent, packGrams: packGrams(values.mince.pack, shop) },
+    stewPackGrams: packGrams(values.stewPack, shop),
+    products: sausage?.ok && sausage.value > 0 ? [{ productId: 'fresh-sausage', gameGrams: sausage.value }] : [],
+    keep: { ...values.keep, antlers: oneOf(values.keep.antlers, ANTLER_CHOICES) ?? 'none' },
+    noPork: values.noPork,
+    note: values.note.trim(),
+  };
+}
+
+/** Puts changed instructions back into the form's inputs. An amount that has not changed keeps the words it was typed in. */
+export function withInstructions(values: OrderFormValues, instructions: Instructions, shop: FormShop): OrderFormValues {
+  const before = describedInstructions(values, shop);
+  const typed = new Map(values.lines.map((line) => [line.id, line]));
+  const known = new Map(before.lines.map((line) => [line.id, line]));
+  const game = (of: Instructions): number => of.products[0]?.gameGrams ?? 0;
+  return {
+    ...values,
+    lines: instructions.lines.map((line) => ({
+      id: line.id,
+      target: line.target,
+      side: line.side,
+      cut: line.cut,
+      size: sizeCode(line.size),
+      pack: packCode(line.pack),
+      asked:
+        known.get(line.id)?.askedGrams === line.askedGrams
+          ? (typed.get(line.id)?.asked ?? '')
+          : line.askedGrams === null
+            ? ''
+            : formatWeight(line.askedGrams, shop.unit, shop.locale),
+    })),
+    rest: instructions.rest === 'undecided' && values.rest === '' ? '' : instructions.rest,
+    squaredOff: instructions.squaredOff,
+    mince: {
+      ...values.mince,
+      addedFat: instructions.mince.addedFat,
+      fatPercent: instructions.mince.fatPercent > 0 ? String(instructions.mince.fatPercent) : values.mince.fatPercent,
+      pack: before.mince.packGrams === instructions.mince.packGrams ? values.mince.pack : String(instructions.mince.packGrams),
+    },
+    stewPack: before.stewPackGrams === instructions.stewPackGrams ? values.stewPack : String(instructions.stewPackGrams),
+    sausage:
+      game(before) === game(instructions)
+        ? values.sausage
+        : game(instructions) > 0
+          ? formatWeight(game(instructions), shop.unit, shop.locale)
+          : '',
+    keep: { ...instructions.keep },
+    noPork: instructions.noPork,
+    note: instructions.note === before.note ? values.note : instructions.note,
+  };
+}
+
+function describedLine(line: LineValues, shop: FormShop): InstructionLine {
+  const cut = cutsOf(line.target).includes(line.cut) ? line.cut : (cutsOf(line.target)[0] ?? line.cut);
+  const asked = line.asked.trim() === '' ? null : parseWeight(line.asked, shop);
+  const fixed = TARGETS[line.target].reach === 'middle' ? 'middle' : TARGETS[line.target].reach === 'both-as-one' ? 'both' : null;
+  return {
+    id: line.id,
+    target: line.target,
+    side: fixed ?? (line.side === 'middle' ? 'both' : line.side),
+    cut,
+    size: readSize(line.size, cut),
+    pack: readPack(line.pack, cut),
+    askedGrams: asked?.ok && asked.value > 0 ? asked.value : null,
+  };
+}
+
+/** One pound or half a kilo, where nothing else is chosen. */
+function packGrams(text: string, shop: FormShop): number {
+  const grams = /^\d{2,5}$/.test(text) ? Number(text) : 0;
+  return grams >= 50 && grams <= 20_000 ? grams : shop.unit === 'lb' ? 454 : 500;
+}
+
+function oneOf<const Value extends string>(text: string, values: readonly Value[]): Value | null {
+  return values.find((value) => value === text) ?? null;
+}

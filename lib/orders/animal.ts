@@ -1,0 +1,79 @@
+import {
+  type AgeClass,
+  type AnimalFacts,
+  type DeliveryForm,
+  type PartPlace,
+  SPECIES,
+  type Sex,
+  type SpeciesId,
+  type WeightBasis,
+  type Wound,
+} from '@/lib/carcass';
+import type { TestState } from '@/lib/rules';
+
+/** The animal as the hunter tells of it. */
+export type DescribedAnimal = {
+  readonly speciesId: SpeciesId;
+  readonly sex: Sex;
+  readonly ageClass: AgeClass;
+  readonly weight: { readonly grams: number; readonly basis: WeightBasis } | null;
+  readonly form: DeliveryForm;
+  /** Where it was or will be taken: a county, a unit, an estate. */
+  readonly takenWhere: string;
+  readonly diseaseZone: 'yes' | 'no' | 'unsure';
+  readonly missing: readonly PartPlace[];
+};
+
+export const CONDITIONS = ['clean', 'dirty', 'wet', 'warm', 'gut-shot', 'sour'] as const;
+export type Condition = (typeof CONDITIONS)[number];
+
+/** What the counter found when the animal came in. */
+export type ArrivalDetails = {
+  readonly licence: string;
+  /** Legal tag, seal or confirmation number. */
+  readonly tag: string;
+  /** 'YYYY-MM-DD'. */
+  readonly killedOn: string;
+  readonly killedWhere: string;
+  readonly diseaseZone: boolean;
+  readonly test: TestState;
+  readonly sampleNumber: string;
+  readonly sex: Sex;
+  readonly ageClass: AgeClass;
+  readonly form: DeliveryForm;
+  readonly weight: { readonly grams: number; readonly basis: WeightBasis };
+  readonly missing: readonly PartPlace[];
+  readonly wounds: readonly Wound[];
+  readonly conditions: readonly Condition[];
+  /** Tenths of a degree Celsius; null where it was not taken. */
+  readonly celsiusTenths: number | null;
+  readonly note: string;
+};
+
+/** Whether a place is one of the shop's disease zones, by name, whatever the case. */
+export function isInDiseaseZone(place: string, zones: readonly string[]): boolean {
+  const folded = place.toLocaleLowerCase('en');
+  return zones.some((zone) => zone.trim() !== '' && folded.includes(zone.trim().toLocaleLowerCase('en')));
+}
+
+/** What the forecast needs to know, from what the hunter said and, once it has come, from what was found. */
+export function factsOf(animal: DescribedAnimal, arrival: ArrivalDetails | null, hangingGrams: number | null): AnimalFacts {
+  const found = arrival ?? animal;
+  return {
+    speciesId: animal.speciesId,
+    sex: found.sex,
+    ageClass: found.ageClass,
+    weight: hangingGrams === null ? found.weight : { grams: hangingGrams, basis: 'hanging' },
+    form: found.form,
+    missing: found.missing,
+    wounds: arrival?.wounds ?? [],
+  };
+}
+
+/** The animal as people say it: 'white-tailed deer, doe', 'roe deer, kid'. */
+export function animalWords(animal: Pick<DescribedAnimal, 'speciesId' | 'sex' | 'ageClass'>): string {
+  const species = SPECIES[animal.speciesId];
+  if (animal.ageClass === 'young') return `${species.name}, ${species.youngName}`;
+  if (animal.sex === 'unknown') return species.name;
+  return `${species.name}, ${animal.sex === 'male' ? species.maleName : species.femaleName}`;
+}

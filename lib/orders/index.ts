@@ -1,0 +1,32 @@
+export { ageingDays } from './ageing';
+export {
+  CONDITIONS,
+  animalWords,
+  factsOf,
+  isInDiseaseZone,
+  type ArrivalDetails,
+  type Condition,
+  type DescribedAnimal,
+} from './animal';
+export { assessOrder, isFromZone, type Assessment, type OrderFacts, type ShopView } from './assess-order';
+export { billFacts, packRows, type PackRow, type Weighing } from './bill-facts';
+export {
+  formatOrderNumber,
+  isOrderNumber,
+  makeOrderNumber,
+  parseOrderNumber,
+  parseScanCode,
+  scanCode,
+} from './order-number';
+export {
+  ORDER_STATES,
+  ORDER_STEPS,
+  TRANSITIONS,
+  canStep,
+  isChangeable,
+  stateWords,
+  stepFrom,
+  stepsFrom,
+  type OrderState,
+  type OrderStep,
+} from './order-states';
