@@ -43,3 +43,16 @@ export {
   type PackEntry,
   type PaymentMethod,
 } from './table-forms';
+export { checkForm, refuseField, refuseForm, type FormErrors, type FormOutcome } from './form-outcome';
+export { longestPassword, normalizePassword, passwordProblem, shortestPassword } from './password';
+export {
+  COOK_TEMPERATURES,
+  PAPERS,
+  SHOP_LOCALES,
+  SHOP_UNITS,
+  firstShopSettings,
+  isTimeZone,
+  shopSettingsSchema,
+  type ShopSettings,
+} from './shop-settings';
+export { isUserName, newStaffSchema, normalizeUserName, setUpSchema, type NewStaff, type SetUp } from './staff';

@@ -1,0 +1,31 @@
+/**
+ * Passwords of 15 characters and more that many people choose, and which are therefore tried first: keyboard runs,
+ * well-known phrases, doubled words. Small letters, no spaces. Shorter ones cannot be chosen anyway.
+ */
+export const commonPasswords: readonly string[] = [
+  '0123456789abcdef', '0987654321qwerty', '098765432112345', '1029384756qpwoeiruty', '11223344556677889900', '112233445566778899',
+  '123123123123123', '1234554321123455', '1234567887654321', '123456789012345', '1234567890123456', '12345678901234567890',
+  '1234567890abcdef', '1234567890password', '1234567890qwerty', '1234567890qwertyuiop', '123456789123456', '123456789123456789',
+  '123456789987654321', '123456789abcdef', '123456789password', '123456789qwerty', '123456qwertyuiop', '147258369147258', '1a2b3c4d5e6f7g8h',
+  '1q2w3e4r5t6y7u8', '1q2w3e4r5t6y7u8i', '1q2w3e4r5t6y7u8i9o', '1q2w3e4r5t6y7u8i9o0p', '1qaz2wsx3edc4rfv', '1qaz2wsx3edc4rfv5tgb',
+  '1qazxsw23edcvfr4', '987654321012345', '9876543210123456', 'abcdefghijklmno', 'abcdefghijklmnop', 'abcdefghijklmnopqrstuvwxyz',
+  'administrator123', 'administratorpassword', 'adminadminadmin', 'allthekingshorses', 'alwaysandforever', 'americathebeautiful',
+  'asdfghjkl123456', 'asdfghjklasdfghjkl', 'asdfghjklqwertyuiop', 'asdfghjklzxcvbnm', 'azertyuiopqsdfgh', 'basketballplayer',
+  'changemechangeme', 'changethispassword', 'chickenpotpie123', 'correcthorsebattery', 'correcthorsebatterystaple', 'deerhunterdeerhunter',
+  'deerhunting12345', 'drowssapdrowssap', 'enterenterenter', 'footballfootball', 'forgotmypassword', 'fuckyoufuckyou1', 'godblessamerica',
+  'goodmorningworld', 'happybirthday123', 'harrypotterharrypotter', 'helloworld12345', 'huntinghunting1', 'huntingseason123', 'idontknowmypassword',
+  'iforgotmypassword', 'ihateyouihateyou', 'iloveyou12345678', 'iloveyou123456789', 'iloveyouforever', 'iloveyouiloveyou', 'iloveyousomuch1',
+  'iloveyouverymuch', 'ihavenopassword', 'imissyouimissyou', 'incorrectpassword', 'internetexplorer', 'itsasecret12345', 'jesuschristislord',
+  'jesusislordjesus', 'justletmeinplease', 'letmeinletmein1', 'letmeinletmeinletmein', 'letmeinplease123', 'liverpoolfootballclub', 'lordoftherings1',
+  'manchesterunited', 'maytheforcebewithyou', 'merrychristmas1', 'minecraftminecraft', 'mynameisnobody1', 'mypasswordismypassword', 'mypasswordispassword',
+  'mysecretpassword', 'mysupersecretpassword', 'neverforgetpassword', 'nopasswordneeded', 'notmypassword123', 'onceuponatime123', 'password1234567',
+  'password12345678', 'password123456789', 'password1password1', 'password123password', 'password123password123', 'passwordforgambrel',
+  'passwordispassword', 'passwordpassword', 'passwordpassword1', 'passwordpassword123', 'passwordpasswordpassword', 'passw0rdpassw0rd', 'pleaseletmein123',
+  'pokemonpokemon1', 'q1w2e3r4t5y6u7i8', 'q1w2e3r4t5y6u7i8o9p0', 'qazwsxedcrfvtgb', 'qazwsxedcrfvtgbyhnujm', 'qweasdzxc123456', 'qwertyqwerty123',
+  'qwertyqwertyqwerty', 'qwertyuiop123456', 'qwertyuiop1234567890', 'qwertyuiopasdfg', 'qwertyuiopasdfghjkl', 'qwertyuiopasdfghjklzxcvbnm',
+  'qwertyuiopqwertyuiop', 'qwertzuiopasdfgh', 'secretpassword1', 'secretpassword123', 'secretsecretsecret', 'shootemupcowboy', 'starwarsstarwars',
+  'sunshinesunshine', 'supersecretpassword', 'superman12345678', 'temppassword1234', 'temporarypassword', 'testpassword123', 'thequickbrownfox',
+  'thequickbrownfoxjumpsoverthelazydog', 'thisisapassword', 'thisisapassword1', 'thisismypassword', 'thisismypassword1', 'thisisthepassword',
+  'trustno1trustno1', 'unbelievable123', 'whatisthepassword', 'whatsmypassword', 'whitetaildeer123', 'whitetailhunter1', 'whitetailwhitetail',
+  'wolverhampton12', 'zaq12wsxcde34rfv', 'zxcvbnmasdfghjkl', 'zxcvbnmasdfghjklqwertyuiop', 'zxcvbnmzxcvbnm1',
+];
