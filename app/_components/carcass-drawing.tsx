@@ -57,12 +57,13 @@ export function CarcassDrawing({ side, parts, isPointerOnly, showsMuscles }: Car
           chart.muscles.map(({ muscle, isInside, d }) => (
             <path key={muscle} className={isInside ? 'chart-seam inside' : 'chart-seam muscle'} d={d} />
           ))}
-        {[...absent, ...present].map(({ part, d, of, leaderD }) => (
-          <g key={part}>
-            <path className={`chart-seam ${of.state}`} d={d} />
-            {leaderD && <path className="chart-leader" d={leaderD} />}
-          </g>
+        {absent.map(({ part, d }) => (
+          <path key={part} className="chart-seam absent" d={d} />
         ))}
+        {chart.parts.map(({ part, d }) =>
+          absent.some((gone) => gone.part === part) ? null : <path key={part} className="chart-seam" d={d} />,
+        )}
+        {drawn.map(({ part, leaderD }) => leaderD && <path key={part} className="chart-leader" d={leaderD} />)}
       </g>
       {inTouchOrder(drawn).map((shape) => (
         <Target key={shape.part} of={shape.of} isPointerOnly={isPointerOnly}>
