@@ -27,3 +27,9 @@ function isMarkOf(mark: string, userName: string, secret: string): boolean {
 function sign(nonce: string, userName: string, secret: string): string {
   return createHmac('sha256', secret).update(`known browser\n${userName}\n${nonce}`).digest('base64url');
 }
+
+/** The cookie's name and attributes. 400 days is the longest a browser keeps one. */
+export function knownBrowserCookie(secure: boolean) {
+  const name = secure ? '__Host-gambrel-known' : 'gambrel-known';
+  return { name, httpOnly: true, sameSite: 'lax', secure, path: '/', maxAge: 400 * 86_400 } as const;
+}

@@ -1,0 +1,23 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { PageHeader } from './_components/page-header';
+import { PlainPage } from './_components/plain-page';
+
+export const metadata: Metadata = { title: 'Nothing here' };
+
+export default function NotFound() {
+  return (
+    <PlainPage>
+      <PageHeader
+        title="There is nothing at this address"
+        lede="The link may have been cut short or have run out, or the page has moved."
+      />
+      <p>If you came by a link from the shop, open it again from the message you got, or ask the shop for a new one.</p>
+      <p className="buttons">
+        <Link className="button plain" href="/">
+          Go to the front page
+        </Link>
+      </p>
+    </PlainPage>
+  );
+}

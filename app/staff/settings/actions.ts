@@ -1,0 +1,15 @@
+'use server';
+
+import { redirect } from 'next/navigation';
+import { requireStaff } from '@/lib/auth/current-staff';
+import { saveShopSettings } from '@/lib/workflows/shop-settings';
+import type { FormAnswer } from '../../_components/kept-form';
+import { typedTexts } from '../../_components/typed-texts';
+
+export async function saveSettingsAction(version: number, _before: FormAnswer, data: FormData): Promise<FormAnswer> {
+  const actor = await requireStaff('shop.settings');
+  const typed = typedTexts(data);
+  const outcome = await saveShopSettings(actor, typed, version);
+  if (!outcome.ok) return { ...outcome, values: typed };
+  redirect('/staff/settings?done=saved');
+}

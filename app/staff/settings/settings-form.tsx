@@ -1,0 +1,88 @@
+'use client';
+
+import { Field } from '../../_components/field';
+import { FormProblems } from '../../_components/form-problems';
+import { useKeptForm, type FormAnswer } from '../../_components/kept-form';
+import { PlaceFields, RadioField, SelectField, TextField } from '../../_components/place-fields';
+import { saveSettingsAction } from './actions';
+
+type Choice = { readonly value: string; readonly text: string };
+
+type SettingsFormProps = {
+  /** Which state of the settings is on the screen: a save over a newer one is refused. */
+  readonly version: number;
+  readonly settings: Readonly<Record<string, string>>;
+  readonly currencies: readonly Choice[];
+  readonly timeZones: readonly Choice[];
+  readonly locales: readonly Choice[];
+};
+
+export function SettingsForm({ version, settings, currencies, timeZones, locales }: SettingsFormProps) {
+  const { answer, pending, form } = useKeptForm(saveSettingsAction.bind(null, version), settings);
+  return (
+    <form {...form} className="stack loose">
+      <FormProblems title="Settings" answer={answer} />
+      <section className="section stack" aria-labelledby="shop-heading">
+        <h2 id="shop-heading">The shop</h2>
+        <TextField name="name" label="Name of the shop" autoComplete="organization" answer={answer} />
+        <LinesField name="address" label="Address" hint="As it stands on invoices." answer={answer} />
+        <TextField name="phone" label="Phone" optional autoComplete="tel" inputMode="tel" size="medium" answer={answer} />
+        <TextField
+          name="questionsContact"
+          label="Whom hunters ask"
+          hint="A name, a number, the hours. It stands under every hunter's page."
+          optional
+          answer={answer}
+        />
+      </section>
+      <section className="section stack" aria-labelledby="measures-heading">
+        <h2 id="measures-heading">Measures, money and words</h2>
+        <PlaceFields answer={answer} currencies={currencies} timeZones={timeZones} />
+        <SelectField name="locale" legend="Numbers and dates" choices={locales} answer={answer} />
+      </section>
+      <section className="section stack" aria-labelledby="law-heading">
+        <h2 id="law-heading">What your place demands</h2>
+        <LinesField
+          name="diseaseZones"
+          label="Places whose animals need a disease test"
+          hint="Counties or hunting units, one a line, as hunters name them. An animal from there is not cut before its result is in."
+          answer={answer}
+        />
+        <RadioField
+          name="cookGameTo"
+          legend="Tell customers to cook game to"
+          hint="160 °F (71 °C) is the usual figure. Where yours is stricter, choose it."
+          choices={[
+            { value: '160 F', text: '160 °F (71 °C)' },
+            { value: '165 F', text: '165 °F (74 °C)' },
+          ]}
+          answer={answer}
+        />
+        <LinesField name="storageCaution" label="Keeping the meat" hint="Stands on labels and on the invoice." answer={answer} />
+        <TextField
+          name="collectWithinDays"
+          label="Days to collect"
+          hint="From the day an order is ready."
+          size="short"
+          inputMode="numeric"
+          answer={answer}
+        />
+      </section>
+      <div className="buttons">
+        <button className="button primary" disabled={pending}>
+          Save the settings
+        </button>
+      </div>
+    </form>
+  );
+}
+
+type LinesFieldProps = { readonly name: string; readonly label: string; readonly hint: string; readonly answer: FormAnswer };
+
+function LinesField({ name, label, hint, answer }: LinesFieldProps) {
+  return (
+    <Field id={name} label={label} hint={hint} optional error={answer.fieldErrors[name]}>
+      {(wiring) => <textarea {...wiring} name={name} rows={3} defaultValue={answer.values[name]} />}
+    </Field>
+  );
+}

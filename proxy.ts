@@ -1,0 +1,29 @@
+import { NextResponse, type NextRequest } from 'next/server';
+import { isHttps } from '@/lib/auth/client-address';
+import { isCrossSite } from '@/lib/auth/cross-site';
+import { pathHeader } from '@/lib/auth/request-path';
+import { contentPolicy, securityHeaders } from '@/lib/auth/security-headers';
+
+/** Runs before every route, files included: refuses what another site sends, and puts the security headers on the answer. */
+export function proxy(request: NextRequest): NextResponse {
+  const nonce = Buffer.from(crypto.getRandomValues(new Uint8Array(16))).toString('base64');
+  const policy = contentPolicy(nonce, { development: process.env.NODE_ENV === 'development' });
+  const https = isHttps(request.headers) || request.nextUrl.protocol === 'https:';
+  const { pathname, search } = request.nextUrl;
+  const headers = { 'Content-Security-Policy': policy, ...securityHeaders({ pathname, https }) };
+
+  if (isCrossSite(request.method, request.headers)) {
+    return new NextResponse('This was sent from another site, so nothing was done. Open the page here and try again.\n', {
+      status: 403,
+      headers: { ...headers, 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'no-store' },
+    });
+  }
+
+  const forPage = new Headers(request.headers);
+  // Next reads the nonce from the request's policy and puts it on its own scripts.
+  forPage.set('Content-Security-Policy', policy);
+  forPage.set(pathHeader, pathname + search);
+  const response = NextResponse.next({ request: { headers: forPage } });
+  for (const [name, value] of Object.entries(headers)) response.headers.set(name, value);
+  return response;
+}
