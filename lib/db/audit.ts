@@ -1,5 +1,6 @@
 import type { Actor } from '@/lib/access';
 import type { DatabaseTransaction } from './client';
+import { now } from './clock';
 import type { Prisma } from './generated/sqlite/client';
 
 /** What changed: the order it concerns, and what stood before and after. Never a password, never a link's secret. */
@@ -21,6 +22,7 @@ export async function recordAudit(
 ): Promise<void> {
   await transaction.auditEntry.create({
     data: {
+      at: now(),
       ...signatureOf(actor),
       action,
       ...(orderId !== undefined && { orderId }),

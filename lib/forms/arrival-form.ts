@@ -14,9 +14,9 @@ import {
   isSidedPart,
   placesOf,
 } from '@/lib/carcass';
-import { type ArrivalDetails, CONDITIONS } from '@/lib/orders';
+import { type ArrivalDetails, CONDITIONS, type DescribedAnimal } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
-import { type TemperatureUnit, formatWeight, isCalendarDay, parseTemperature, parseWeight } from '@/lib/units';
+import { type TemperatureUnit, formatTemperature, formatWeight, isCalendarDay, parseTemperature, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, textAt } from './form-entries';
 import { type FieldErrors, fieldErrorsOf } from './order-form-schema';
 import type { FormShop } from './order-form-values';
@@ -74,6 +74,36 @@ export function readArrivalForm(entries: FormEntries): ArrivalFormValues {
     missing: Object.fromEntries(SPOTS.map(({ id }) => [id, text(`missing.${id}`) !== ''])),
     conditions: Object.fromEntries(CONDITIONS.map((id) => [id, text(`conditions.${id}`) !== ''])),
     note: text('note'),
+  };
+}
+
+/** The form as it opens: what was found before, else what the hunter said, for the counter to confirm. */
+export function arrivalValuesOf(animal: DescribedAnimal, arrival: ArrivalDetails | null, shop: FormShop): ArrivalFormValues {
+  const known = arrival ?? animal;
+  const gone = (part: string, place: string): boolean => known.missing.some((one) => one.part === part && one.place === place);
+  const hurt = (part: string, place: string): string => arrival?.wounds.find((one) => one.part === part && one.place === place)?.severity ?? '';
+  return {
+    licence: arrival?.licence ?? '',
+    tag: arrival?.tag ?? '',
+    killedOn: arrival?.killedOn ?? '',
+    killedWhere: arrival?.killedWhere ?? animal.takenWhere,
+    diseaseZone: arrival?.diseaseZone ?? animal.diseaseZone === 'yes',
+    test: arrival?.test ?? '',
+    sampleNumber: arrival?.sampleNumber ?? '',
+    sex: known.sex,
+    ageClass: known.ageClass,
+    form: known.form,
+    // The counter weighs: a guess made on a phone is not put into the scale's box.
+    weight: arrival ? formatWeight(arrival.weight.grams, shop.unit, shop.locale) : '',
+    weightBasis: arrival?.weight.basis ?? '',
+    temperature:
+      arrival?.celsiusTenths === null || arrival === null
+        ? ''
+        : formatTemperature(arrival.celsiusTenths, shop.unit === 'lb' ? 'F' : 'C'),
+    wounds: Object.fromEntries(SPOTS.map(({ id, part, place }) => [id, hurt(part, place)])),
+    missing: Object.fromEntries(SPOTS.map(({ id, part, place }) => [id, gone(part, place)])),
+    conditions: Object.fromEntries(CONDITIONS.map((id) => [id, arrival?.conditions.includes(id) ?? false])),
+    note: arrival?.note ?? '',
   };
 }
 

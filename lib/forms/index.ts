@@ -1,11 +1,14 @@
 export {
   SPOTS,
+  arrivalValuesOf,
   parseArrivalForm,
   readArrivalForm,
   type ArrivalFormValues,
   type SpotId,
 } from './arrival-form';
 export { nestEntries, rowsAt, textAt, type FormEntries } from './form-entries';
+export { ORDER_SECTIONS, lineLabel, orderAnswers, type Answer, type AnswerGroup, type OrderSection } from './order-answers';
+export { orderFormEntries } from './order-form-entries';
 export { applyIntent, assessForm, findingsOf, mend, type OrderFormShop } from './order-form-intents';
 export {
   fieldErrorsOf,
@@ -15,10 +18,30 @@ export {
   type FieldErrors,
   type OrderDraft,
 } from './order-form-schema';
+export { openedForm, refusedForm, stepOrderForm, type OrderFormState, type OrderFormStep } from './order-form-steps';
+export {
+  ageChoices,
+  antlerChoices,
+  basisChoices,
+  capital,
+  chosenLabel,
+  fatChoices,
+  fatPercentChoices,
+  formChoices,
+  poolPackMenu,
+  restChoices,
+  sexChoices,
+  sideChoices,
+  speciesChoices,
+  squaredOffChoices,
+  zoneChoices,
+  type HintedChoice,
+} from './order-form-words';
 export {
   blankOrderForm,
   describedAnimal,
   describedInstructions,
+  formValuesOf,
   readOrderForm,
   withInstructions,
   type FormShop,
@@ -56,3 +79,17 @@ export {
   type ShopSettings,
 } from './shop-settings';
 export { isUserName, newStaffSchema, normalizeUserName, setUpSchema, type NewStaff, type SetUp } from './staff';
+export { packBalance, type PackBalance } from './pack-balance';
+export {
+  CHARGE_KINDS,
+  GROWING_LISTS,
+  applyTariffIntent,
+  parseTariffForm,
+  readTariffForm,
+  tariffFormValues,
+  type BaseValues,
+  type ChargeKind,
+  type GrowingList,
+  type StepValues,
+  type TariffFormValues,
+} from './tariff-form';

@@ -216,6 +216,39 @@ export function withInstructions(values: OrderFormValues, instructions: Instruct
   };
 }
 
+/** The form as it would stand had the hunter just typed this order: for changing one that was sent. */
+export function formValuesOf(
+  order: {
+    readonly formKey: string;
+    readonly animal: DescribedAnimal;
+    readonly instructions: Instructions;
+    readonly hunter: OrderFormValues['hunter'];
+  },
+  shop: FormShop,
+): OrderFormValues {
+  const { animal, instructions } = order;
+  const blank = blankOrderForm(order.formKey);
+  const told: OrderFormValues = {
+    ...blank,
+    animal: {
+      speciesId: animal.speciesId,
+      sex: animal.sex,
+      ageClass: animal.ageClass,
+      weight: animal.weight ? formatWeight(animal.weight.grams, shop.unit, shop.locale) : '',
+      weightBasis: animal.weight?.basis ?? '',
+      takenWhere: animal.takenWhere,
+      diseaseZone: animal.diseaseZone,
+      form: animal.form,
+      filletsOut: animal.missing.some((gone) => gone.part === 'fillet'),
+    },
+    rest: instructions.rest,
+    mince: { ...blank.mince, pack: String(instructions.mince.packGrams) },
+    stewPack: String(instructions.stewPackGrams),
+    hunter: { ...order.hunter },
+  };
+  return withInstructions(told, instructions, shop);
+}
+
 function describedLine(line: LineValues, shop: FormShop): InstructionLine {
   const cut = cutsOf(line.target).includes(line.cut) ? line.cut : (cutsOf(line.target)[0] ?? line.cut);
   const asked = line.asked.trim() === '' ? null : parseWeight(line.asked, shop);

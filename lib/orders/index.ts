@@ -30,3 +30,6 @@ export {
   type OrderState,
   type OrderStep,
 } from './order-states';
+export { answersTo, newQuestions } from './questions';
+export { foldForSearch, searchKeyOf, searchTerms, tagKey } from './search-key';
+export { isForHunter, timelineWords } from './timeline-words';

@@ -1,0 +1,70 @@
+import type { Actor } from '@/lib/access';
+import { now } from '@/lib/db/clock';
+import type { DatabaseTransaction } from '@/lib/db/client';
+import { type StoredOrder, addQuestions, withdrawQuestions } from '@/lib/db/orders';
+import type { OrderFormShop } from '@/lib/forms';
+import { type Assessment, answersTo, assessOrder, newQuestions } from '@/lib/orders';
+import type { Stage } from '@/lib/rules';
+
+/** The stage at which an order's rules run now. */
+export function stageOf(order: Pick<StoredOrder, 'arrival'>): Stage {
+  return order.arrival ? 'receiving' : 'order';
+}
+
+/** Forecast, plan and findings of a stored order, at its own stage or a named one. */
+export function assessStored(order: StoredOrder, shop: OrderFormShop, stage: Stage = stageOf(order)): Assessment {
+  return assessOrder(
+    { stage, animal: order.animal, arrival: order.arrival, hangingGrams: order.hangingGrams, instructions: order.instructions },
+    shop,
+  );
+}
+
+/**
+ * Brings the questions of an order that has arrived into line with its findings: asks what is new, takes back what no
+ * longer stands. Returns how many are open afterwards.
+ */
+export async function settleQuestions(
+  transaction: DatabaseTransaction,
+  order: StoredOrder,
+  shop: OrderFormShop,
+): Promise<number> {
+  if (!order.arrival) return 0;
+  const { findings } = assessStored(order, shop);
+  const whenSent = assessOrder(
+    { stage: 'order', animal: order.animal, arrival: null, hangingGrams: null, instructions: order.instructions },
+    shop,
+  ).findings;
+  const standing = new Set(findings.map((finding) => finding.key));
+  const open = order.questions.filter((question) => question.answeredAt === null);
+  const gone = open.filter((question) => !standing.has(question.findingKey));
+  const fresh = newQuestions({
+    now: findings,
+    whenSent,
+    open: open.map((question) => question.findingKey),
+    answered: order.questions.filter((question) => question.answeredAt).map((question) => question.findingKey),
+  });
+  await withdrawQuestions(transaction, gone.map((question) => question.id), now());
+  await addQuestions(
+    transaction,
+    order.id,
+    fresh.map((finding) => ({
+      findingKey: finding.key,
+      ruleId: finding.ruleId,
+      message: finding.message,
+      options: answersTo(finding),
+    })),
+  );
+  return open.length - gone.length + fresh.length;
+}
+
+/** The name an actor signs with in rows that hold only a name. */
+export function signatureName(actor: Actor): string {
+  switch (actor.kind) {
+    case 'staff':
+      return actor.name;
+    case 'hunter':
+      return 'The hunter';
+    case 'system':
+      return 'Gambrel';
+  }
+}
