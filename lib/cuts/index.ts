@@ -10,4 +10,5 @@ export {
   type NameCountry,
 } from './names';
 export { USUAL_CUTS, isUsual } from './usual';
+export { gramsPerPerson } from './person-portion';
 export { TARGETS, TARGET_IDS, knifeOrder, targetsOfPart, type Target, type TargetId } from './targets';

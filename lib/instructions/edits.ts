@@ -5,6 +5,7 @@ import {
   type InstructionLine,
   type Instructions,
   type LineSide,
+  type PieceSize,
   type ProductId,
   type RestChoice,
   usualSide,
@@ -16,6 +17,7 @@ export type Edit =
   | { readonly kind: 'set-cut'; readonly lineId: string; readonly cut: CutId }
   | { readonly kind: 'set-side'; readonly lineId: string; readonly side: LineSide }
   | { readonly kind: 'set-asked'; readonly lineId: string; readonly askedGrams: number | null }
+  | { readonly kind: 'set-size'; readonly lineId: string; readonly size: PieceSize }
   | { readonly kind: 'add-line'; readonly target: TargetId; readonly side: LineSide; readonly cut: CutId }
   | { readonly kind: 'set-rest'; readonly rest: RestChoice }
   | { readonly kind: 'set-fat'; readonly addedFat: AddedFat; readonly fatPercent: number }
@@ -29,7 +31,7 @@ export function newLine(id: string, target: TargetId, cut: CutId, side: LineSide
   return { id, target, side, cut, size: { kind: 'as-seen-fit' }, pack: { kind: 'as-seen-fit' }, askedGrams: null };
 }
 
-/** The lowest 'line-n' that is free, so that ids stay the same on the phone and on the server. */
+/** The first free 'line-n' from one above the count, so that ids stay the same on the phone and on the server. */
 export function nextLineId(lines: readonly Pick<InstructionLine, 'id'>[]): string {
   let n = lines.length + 1;
   const taken = new Set(lines.map((line) => line.id));
@@ -59,6 +61,8 @@ function applyEdit(now: Instructions, edit: Edit): Instructions {
       return change(edit.lineId, (line) => ({ ...line, side: edit.side }));
     case 'set-asked':
       return change(edit.lineId, (line) => ({ ...line, askedGrams: edit.askedGrams }));
+    case 'set-size':
+      return change(edit.lineId, (line) => ({ ...line, size: fitsSizing(edit.size, line.cut) ? edit.size : line.size }));
     case 'add-line':
       return { ...now, lines: [...now.lines, newLine(nextLineId(now.lines), edit.target, edit.cut, edit.side)] };
     case 'set-rest':
@@ -83,11 +87,24 @@ function applyEdit(now: Instructions, edit: Edit): Instructions {
 }
 
 function fitted(line: InstructionLine, cut: CutId): Pick<InstructionLine, 'size' | 'pack'> {
-  const { sizing, packing } = CUTS[cut];
-  const sizeFits =
-    (sizing === 'thickness' && line.size.kind === 'thickness') ||
-    (sizing === 'joint' && (line.size.kind === 'weight' || line.size.kind === 'people'));
+  const { packing } = CUTS[cut];
   const packFits =
     (packing === 'pieces' && line.pack.kind === 'pieces') || (packing === 'weight' && line.pack.kind === 'weight');
-  return { size: sizeFits ? line.size : { kind: 'as-seen-fit' }, pack: packFits ? line.pack : { kind: 'as-seen-fit' } };
+  return {
+    size: fitsSizing(line.size, cut) ? line.size : { kind: 'as-seen-fit' },
+    pack: packFits ? line.pack : { kind: 'as-seen-fit' },
+  };
+}
+
+function fitsSizing(size: PieceSize, cut: CutId): boolean {
+  const { sizing } = CUTS[cut];
+  switch (size.kind) {
+    case 'as-seen-fit':
+      return true;
+    case 'thickness':
+      return sizing === 'thickness';
+    case 'weight':
+    case 'people':
+      return sizing === 'joint';
+  }
 }

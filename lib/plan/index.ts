@@ -1,4 +1,5 @@
 export { claimsOf, settleClaims, type DoubleClaim } from './claims';
+export { largestPiece } from './pieces';
 export {
   POOLS,
   planOrder,

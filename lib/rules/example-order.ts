@@ -1,9 +1,8 @@
 import { type AnimalFacts, forecastCarcass } from '@/lib/carcass';
 import type { CutId, TargetId } from '@/lib/cuts';
-import { type InstructionLine, type Instructions, type LineSide, applyEdits, newLine, usualSide } from '@/lib/instructions';
+import { type InstructionLine, type Instructions, type LineSide, newLine, usualSide } from '@/lib/instructions';
 import { planOrder } from '@/lib/plan';
 import type { Circumstances, RuledOrder, Stage } from './rule';
-import type { Edit } from '@/lib/instructions';
 
 /** What an example changes of the plain order: an adult white-tailed doe of 100 lb field-dressed, everything minced. */
 export type ExampleChanges = {
@@ -61,10 +60,4 @@ export function exampleLine(
   rest: Partial<Omit<InstructionLine, 'id' | 'target' | 'cut'>> & { readonly side?: LineSide } = {},
 ): InstructionLine {
   return { ...newLine(id, target, cut, usualSide(target)), ...rest };
-}
-
-/** The same order after a suggestion was tapped, planned anew. */
-export function afterEdits(order: RuledOrder, edits: readonly Edit[]): RuledOrder {
-  const instructions = applyEdits(order.instructions, edits);
-  return { ...order, instructions, plan: planOrder(instructions, order.plan.forecast) };
 }

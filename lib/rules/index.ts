@@ -1,5 +1,6 @@
 export { CAUTIONS, DEFERENCE, type Caution, type CautionId } from './cautions';
 export { findAll, hasStop } from './find-all';
+export { afterEdits } from './mend';
 export { RULES } from './registry';
 export {
   SEVERITIES,

@@ -58,8 +58,8 @@ export type Finding = {
   readonly suggestions: readonly Suggestion[];
 };
 
-/** A rule as its file writes it. `Data` is what check found; sentences are derived from it. */
-export type RuleSpec<Data> = {
+/** What a reader of the rules sees of one: everything but the functions. */
+type RuleFacts = {
   /** Kebab-case, the same as the file's name. */
   readonly id: string;
   readonly severity: Severity;
@@ -71,29 +71,40 @@ export type RuleSpec<Data> = {
   /** Safety and law rules cannot be softened by a shop. */
   readonly ground: 'safety' | 'law' | 'trade';
   readonly stages: readonly Stage[];
-  readonly check: (order: RuledOrder) => readonly Data[];
-  /** Tells two findings of this rule apart; stable under reordering of lines. */
-  readonly keyOf: (data: Data) => string;
-  readonly place: (data: Data, order: RuledOrder) => FindingPlace;
-  readonly part: (data: Data, order: RuledOrder) => PartId | null;
-  readonly message: (data: Data, order: RuledOrder) => string;
-  readonly suggestions: (data: Data, order: RuledOrder) => readonly Suggestion[];
   readonly examples: {
     readonly valid: readonly (() => RuledOrder)[];
     readonly invalid: readonly { readonly order: () => RuledOrder; readonly messages: readonly string[] }[];
   };
 };
 
+/** How a finding is mended: by at least one suggestion, the best first, or not by the hunter at all, and then why not. */
+type Mending<Data> =
+  | { readonly suggestions: (data: Data, order: RuledOrder) => readonly Suggestion[]; readonly noSuggestionBecause?: undefined }
+  | { readonly noSuggestionBecause: string; readonly suggestions?: undefined };
+
+/** A rule as its file writes it. `Data` is what check found; sentences are derived from it. */
+export type RuleSpec<Data> = RuleFacts & Mending<Data> & {
+  readonly check: (order: RuledOrder) => readonly Data[];
+  /** Tells two findings of this rule apart; stable under reordering of lines. */
+  readonly keyOf: (data: Data) => string;
+  readonly place: (data: Data, order: RuledOrder) => FindingPlace;
+  readonly part: (data: Data, order: RuledOrder) => PartId | null;
+  readonly message: (data: Data, order: RuledOrder) => string;
+};
+
 /** A rule as the registry holds it, its data closed over. */
-export type Rule = Omit<RuleSpec<never>, 'check' | 'keyOf' | 'place' | 'part' | 'message' | 'suggestions'> & {
+export type Rule = RuleFacts & {
+  /** Why its findings carry no suggestion; null where each carries one. */
+  readonly noSuggestionBecause: string | null;
   readonly find: (order: RuledOrder) => readonly Finding[];
 };
 
 /** Closes a rule over the type of its data. */
 export function defineRule<Data>(spec: RuleSpec<Data>): Rule {
-  const { check, keyOf, place, part, message, suggestions, ...shown } = spec;
+  const { check, keyOf, place, part, message, suggestions, noSuggestionBecause, ...shown } = spec;
   return {
     ...shown,
+    noSuggestionBecause: noSuggestionBecause ?? null,
     find: (order) =>
       check(order).map((data) => ({
         ruleId: spec.id,
@@ -103,7 +114,7 @@ export function defineRule<Data>(spec: RuleSpec<Data>): Rule {
         place: place(data, order),
         part: part(data, order),
         message: message(data, order),
-        suggestions: suggestions(data, order),
+        suggestions: suggestions?.(data, order) ?? [],
       })),
   };
 }

@@ -1,35 +1,98 @@
-import { type PartId, type Place, type TissueKey, readTissueKey } from '@/lib/carcass';
-import { TARGETS, cutName, partName, sidedName, targetName } from '@/lib/cuts';
+import { ANATOMY, MUSCLES, type MuscleId, type PartId, type PartPlace, type Place, type TissueKey, readTissueKey, tissueKey } from '@/lib/carcass';
+import { type CutId, TARGETS, cutName, partName, pluralOf, sidedName, targetName } from '@/lib/cuts';
 import type { InstructionLine } from '@/lib/instructions';
+import { formatThickness } from '@/lib/units';
 import type { RuledOrder } from './rule';
 
 type Words = RuledOrder['words'];
 
+/** What a sentence speaks of, with its article, and whether its verb is plural: 'both fillets' are. */
+export type Noun = { readonly text: string; readonly many: boolean };
+
 /** A line as a person would say it: 'left haunch whole on the bone', 'loin chops on the bone'. */
-export function lineWords(line: InstructionLine, words: Words): string {
+export function lineWords(line: Pick<InstructionLine, 'target' | 'side' | 'cut'>, words: Words): string {
+  return `${targetWords(line, words)} ${cutWords(line.cut, words)}`;
+}
+
+/** Target of a line with its side, where it names one: 'left haunch', 'saddle'. */
+export function targetWords(line: Pick<InstructionLine, 'target' | 'side'>, words: Words): string {
   const name = targetName(line.target, words.country);
-  const sided = line.side === 'left' || line.side === 'right' ? `${line.side} ${name}` : name;
-  return `${sided} ${cutName(line.cut, words.country)}`;
+  const sided = TARGETS[line.target].reach === 'sided' && (line.side === 'left' || line.side === 'right');
+  return sided ? `${line.side} ${name}` : name;
+}
+
+/** A cut as it is said after what it is cut from: '(topside) joint', '(fillet) in one piece', '(shoulder) for mince'. */
+export function cutWords(cut: CutId, words: Words): string {
+  const us = words.country === 'us';
+  switch (cut) {
+    case 'whole':
+      return 'in one piece';
+    case 'rack':
+      return 'on the bone';
+    case 'shank-slices':
+      return 'in sawn slices';
+    case 'diced':
+      return us ? 'for stew meat' : 'diced for stewing';
+    case 'mince':
+      return us ? 'to be ground' : 'for mince';
+    case 'leave-out':
+      return 'left out';
+    default:
+      return cutName(cut, words.country);
+  }
 }
 
 /** A part with its side: 'left haunch', 'neck'. */
-export function partWords(part: PartId, place: Place, words: Words): string {
+export function partWords(part: PartId, place: Place | 'both', words: Words): string {
   return sidedName(partName(part, words.country), place);
 }
 
-/** Parts that these tissues lie in, each named once with its side or as a pair. */
-export function partsOfTissues(keys: readonly TissueKey[], words: Words): readonly string[] {
-  const places = new Map<PartId, Set<Place>>();
+/** Name of a muscle: 'topside', 'rib meat'. */
+export function muscleWords(muscle: MuscleId, words: Words): string {
+  return muscle === 'rib-meat' ? 'rib meat' : targetName(muscle, words.country);
+}
+
+/**
+ * What these tissues are together: a muscle where a part has only that one among them, otherwise the part.
+ *
+ * @example ['left:topside'] -> { text: 'the left topside', many: false }
+ * @example ['left:fillet', 'right:fillet'] -> { text: 'both fillets', many: true }
+ */
+export function tissueNoun(keys: readonly TissueKey[], words: Words): Noun {
+  const parts = new Map<PartId, { muscles: Set<MuscleId>; places: Set<Place> }>();
   for (const key of keys) {
-    const { part, place } = readTissueKey(key);
-    if (part) places.set(part, (places.get(part) ?? new Set<Place>()).add(place));
+    const { part, place, tissue, kind } = readTissueKey(key);
+    if (!part) continue;
+    const known = parts.get(part) ?? { muscles: new Set(), places: new Set() };
+    known.places.add(place);
+    // Kind tells what the type of a tissue does not: that it is a muscle.
+    if (kind === 'muscle') known.muscles.add(tissue as MuscleId);
+    parts.set(part, known);
   }
-  return [...places].map(([part, at]) => {
-    const name = partName(part, words.country);
-    if (at.has('left') && at.has('right')) return sidedName(name, part === 'loin' ? 'middle' : 'both');
-    const [only] = at;
-    return sidedName(name, only ?? 'middle');
+  const nouns = [...parts].map(([part, { muscles, places }]) => {
+    const [only] = muscles;
+    const name = muscles.size === 1 && only ? muscleWords(only, words) : partName(part, words.country);
+    return nounAt(name, places);
   });
+  return { text: joined(nouns.map((noun) => noun.text)), many: nouns.length > 1 || nouns.some((noun) => noun.many) };
+}
+
+/** Whole parts at their places, as one noun: 'the right shoulder and the ribs and flank on both sides'. */
+export function partsNoun(places: readonly PartPlace[], words: Words): Noun {
+  const keys = places.flatMap(({ part, place }) =>
+    MUSCLES.filter((muscle) => ANATOMY[muscle].part === part).map((muscle) => tissueKey(place, muscle)),
+  );
+  return tissueNoun(keys, words);
+}
+
+function nounAt(name: string, places: ReadonlySet<Place>): Noun {
+  const paired = places.has('left') && places.has('right');
+  const plural = name.endsWith('and flank');
+  if (paired && name === 'back') return { text: 'the back', many: false };
+  if (paired && (plural || name === 'rib meat')) return { text: `the ${name} on both sides`, many: plural };
+  if (paired) return { text: `both ${pluralOf(name)}`, many: true };
+  const [only] = places;
+  return { text: `the ${sidedName(name, only ?? 'middle')}`, many: plural };
 }
 
 /** 'a', 'a and b', 'a, b and c'. */
@@ -43,7 +106,12 @@ export function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** A thickness in the inches of a shop that weighs in pounds, or in millimetres. */
+export function thicknessWords(thicknessMm: number, words: Words): string {
+  return formatThickness(thicknessMm, words.unit === 'lb' ? 'in' : 'mm');
+}
+
 /** The part of the carcass a line's card belongs to. */
-export function partOfLine(line: InstructionLine): PartId {
+export function partOfLine(line: Pick<InstructionLine, 'target'>): PartId {
   return TARGETS[line.target].part;
 }

@@ -1,70 +1,92 @@
-import { type Side, type TissueKey, readTissueKey } from '@/lib/carcass';
-import { sidedName, targetName } from '@/lib/cuts';
-import { type InstructionLine, placesOfLine } from '@/lib/instructions';
+import { type TissueKey, isDelivered, readTissueKey, tissueKey } from '@/lib/carcass';
+import { CUTS, TARGETS, TARGET_IDS, targetName } from '@/lib/cuts';
+import { type Edit, type InstructionLine, placesOfLine } from '@/lib/instructions';
 import { exampleLine, exampleOrder } from '../example-order';
+import { mend } from '../mend';
 import { type RuledOrder, type Suggestion, defineRule } from '../rule';
-import { joined, lineWords, partOfLine, partsOfTissues, sentence } from '../wording';
+import { cutWords, joined, lineWords, muscleWords, partOfLine, sentence, tissueNoun } from '../wording';
 
-/** Two lines that want the same tissues. */
+/** Two lines that want the same tissues; first is the one written first. */
 type Clash = { readonly first: InstructionLine; readonly second: InstructionLine; readonly keys: readonly TissueKey[] };
 
 /** One finding for each pair of lines, however many muscles they share. */
 function clashes({ instructions, plan }: RuledOrder): readonly Clash[] {
-  const pairs = new Map<string, { first: InstructionLine; second: InstructionLine; keys: TissueKey[] }>();
-  const lineOf = new Map(instructions.lines.map((line) => [line.id, line]));
-  for (const { key, lineIds } of plan.doubles) {
-    const first = lineOf.get(lineIds[0] ?? '');
-    for (const id of lineIds.slice(1)) {
-      const second = lineOf.get(id);
-      if (!first || !second) continue;
-      const pair = `${first.id}|${second.id}`;
-      const known = pairs.get(pair);
-      if (known) known.keys.push(key);
-      else pairs.set(pair, { first, second, keys: [key] });
-    }
-  }
-  return [...pairs.values()];
-}
-
-/** The half that one line could have while the other keeps its own. */
-function freeSide(keeps: InstructionLine, moves: InstructionLine, lines: readonly InstructionLine[]): Side | null {
-  if (moves.side === 'middle' || moves.target === 'saddle' || keeps.target === 'saddle') return null;
-  if (keeps.side !== 'left' && keeps.side !== 'right') return null;
-  const other: Side = keeps.side === 'left' ? 'right' : 'left';
-  const taken = lines.some(
-    (line) =>
-      line.id !== moves.id &&
-      partOfLine(line) === partOfLine(moves) &&
-      placesOfLine(line).includes(other),
+  return instructions.lines.flatMap((first, at) =>
+    instructions.lines.slice(at + 1).flatMap((second): Clash[] => {
+      const keys = plan.doubles
+        .filter(({ lineIds }) => lineIds.includes(first.id) && lineIds.includes(second.id))
+        .map(({ key }) => key);
+      return keys.length > 0 ? [{ first, second, keys }] : [];
+    }),
   );
-  return taken ? null : other;
 }
 
-function suggestions({ first, second }: Clash, order: RuledOrder): readonly Suggestion[] {
-  const { words, instructions } = order;
-  const other = freeSide(first, second, instructions.lines);
-  const moveOver: readonly Suggestion[] = other
-    ? [
-        {
-          label: `Take it from the ${other} only`,
-          consequence: `The ${sidedName(targetName(first.target, words.country), first.side)} stays as you have it; ${lineWords({ ...second, side: other }, words)} comes off the ${other}.`,
-          edits: [{ kind: 'set-side', lineId: second.id, side: other }],
-        },
-      ]
-    : [];
-  return [
-    ...moveOver,
-    {
-      label: `Keep ${lineWords(first, words)}`,
-      consequence: `${sentence(lineWords(second, words))} is taken off your list.`,
-      edits: [{ kind: 'remove-line', lineId: second.id }],
-    },
-    {
-      label: `Keep ${lineWords(second, words)}`,
-      consequence: `${sentence(lineWords(first, words))} is taken off your list.`,
-      edits: [{ kind: 'remove-line', lineId: first.id }],
-    },
-  ];
+/** One line keeps its half and the other has the other half, where that is all it takes. */
+function onSides(clash: Clash, order: RuledOrder): readonly Suggestion[] {
+  const { first, second } = clash;
+  if ([first, second].some((line) => TARGETS[line.target].reach !== 'sided')) return [];
+  const isFirstOnRight = first.side === 'right' || (first.side === 'both' && second.side === 'left');
+  const firstThere: InstructionLine = { ...first, side: isFirstOnRight ? 'right' : 'left' };
+  const secondThere: InstructionLine = { ...second, side: isFirstOnRight ? 'left' : 'right' };
+  if (![firstThere, secondThere].every((line) => hasCome(line, order))) return [];
+  return mend(order, {
+    label: 'One from each side',
+    consequence: `${sentence(lineWords(firstThere, order.words))}, and ${lineWords(secondThere, order.words)}.`,
+    edits: [
+      ...(first.side === firstThere.side ? [] : [moveTo(firstThere)]),
+      ...(second.side === secondThere.side ? [] : [moveTo(secondThere)]),
+    ],
+  });
+}
+
+function moveTo({ id, side }: InstructionLine): Edit {
+  return { kind: 'set-side', lineId: id, side };
+}
+
+function hasCome(line: InstructionLine, { plan }: RuledOrder): boolean {
+  return placesOfLine(line).every((place) =>
+    TARGETS[line.target].muscles.some((muscle) => isDelivered(plan.forecast.facts, tissueKey(place, muscle))),
+  );
+}
+
+/** Where a muscle is wanted out of a part that is cut up anyway: both, the part named muscle by muscle round it. */
+function roundIt({ first, second }: Clash, order: RuledOrder): readonly Suggestion[] {
+  const [whole, piece] = TARGETS[first.target].muscles.length > TARGETS[second.target].muscles.length ? [first, second] : [second, first];
+  const taken = TARGETS[piece.target].muscles;
+  const isPlain = whole.askedGrams === null && whole.size.kind === 'as-seen-fit' && whole.pack.kind === 'as-seen-fit';
+  const isInside = taken.every((muscle) => TARGETS[whole.target].muscles.includes(muscle));
+  const others = TARGETS[whole.target].muscles.filter((muscle) => !taken.includes(muscle));
+  const named = TARGET_IDS.filter((id) => others.some((muscle) => muscle === id) && CUTS[whole.cut].targets.includes(id));
+  const isBulk = CUTS[whole.cut].packing === 'weight';
+  if (!isPlain || !isInside || CUTS[whole.cut].bone !== 'out' || named.length === 0) return [];
+  if (isBulk && named.length !== others.length) return [];
+
+  const unnamed = others.filter((muscle) => !named.some((id) => id === muscle));
+  const shared = placesOfLine(whole).filter((place) => placesOfLine(piece).includes(place));
+  const [untouched] = placesOfLine(whole).filter((place) => !shared.includes(place));
+  const [only] = shared;
+  const { words } = order;
+  return mend(order, {
+    label: `Have both: ${lineWords(piece, words)}, and the rest ${isBulk ? '' : 'in '}${cutWords(whole.cut, words)}`,
+    consequence: [
+      `${sentence(joined(named.map((id) => targetName(id, words.country))))} ${cutWords(whole.cut, words)}; ${lineWords(piece, words)} stays as you have it.`,
+      ...(unnamed.length === 0
+        ? []
+        : [`${sentence(joined(unnamed.map((muscle) => muscleWords(muscle, words))))} ${unnamed.length > 1 ? 'go' : 'goes'} with what you have not named.`]),
+    ].join(' '),
+    edits: [
+      untouched ? { kind: 'set-side', lineId: whole.id, side: untouched } : { kind: 'remove-line', lineId: whole.id },
+      ...named.map((target): Edit => ({ kind: 'add-line', target, side: shared.length > 1 || !only ? 'both' : only, cut: whole.cut })),
+    ],
+  });
+}
+
+function keepOne(keeps: InstructionLine, goes: InstructionLine, order: RuledOrder): readonly Suggestion[] {
+  return mend(order, {
+    label: `Keep ${lineWords(keeps, order.words)}`,
+    consequence: `Taken off your list: ${lineWords(goes, order.words)}.`,
+    edits: [{ kind: 'remove-line', lineId: goes.id }],
+  });
 }
 
 export const musclePromisedTwice = defineRule<Clash>({
@@ -80,27 +102,48 @@ export const musclePromisedTwice = defineRule<Clash>({
   place: ({ second }) => ({ kind: 'line', lineId: second.id }),
   part: ({ second }) => partOfLine(second),
   message: ({ first, second, keys }, { words }) => {
-    const muscles = keys.filter((key) => readTissueKey(key).kind !== 'cover');
-    return `The ${joined(partsOfTissues(muscles, words))} is promised twice: ${lineWords(first, words)}, and ${lineWords(second, words)}.`;
+    const muscles = keys.filter((key) => readTissueKey(key).kind === 'muscle');
+    const { text, many } = tissueNoun(muscles.length > 0 ? muscles : keys, words);
+    return `${sentence(text)} ${many ? 'are' : 'is'} promised twice: ${lineWords(first, words)}, and ${lineWords(second, words)}.`;
   },
-  suggestions,
+  suggestions: (clash, order) => [
+    ...roundIt(clash, order),
+    ...onSides(clash, order),
+    ...keepOne(clash.first, clash.second, order),
+    ...keepOne(clash.second, clash.first, order),
+  ],
   examples: {
     valid: [
       exampleOrder({ lines: [exampleLine('a', 'haunch', 'on-the-bone', { side: 'left' }), exampleLine('b', 'topside', 'joint', { side: 'right' })] }),
       exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone')] }),
+      exampleOrder({ lines: [exampleLine('a', 'rib-rack', 'rack'), exampleLine('b', 'flank', 'mince')] }),
     ],
     invalid: [
       {
         order: exampleOrder({ lines: [exampleLine('a', 'haunch', 'on-the-bone', { side: 'left' }), exampleLine('b', 'topside', 'joint')] }),
-        messages: ['The left haunch is promised twice: left haunch whole on the bone, and topside joint.'],
+        messages: ['The left topside is promised twice: left haunch whole on the bone, and topside joint.'],
       },
       {
         order: exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone'), exampleLine('b', 'loin', 'medallions')] }),
-        messages: ['The back is promised twice: saddle whole on the bone, and loin medallions.'],
+        messages: ['Both loins are promised twice: saddle whole on the bone, and loin medallions.'],
       },
       {
         order: exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone'), exampleLine('b', 'fillet', 'whole')] }),
-        messages: ['The both fillets is promised twice: saddle whole on the bone, and fillet left whole.'],
+        messages: ['Both fillets are promised twice: saddle whole on the bone, and fillet in one piece.'],
+      },
+      {
+        order: exampleOrder({ lines: [exampleLine('a', 'haunch', 'steaks'), exampleLine('b', 'topside', 'joint', { side: 'right' })] }),
+        messages: ['The right topside is promised twice: haunch steaks, and right topside joint.'],
+      },
+      {
+        order: exampleOrder({
+          lines: [exampleLine('a', 'haunch', 'diced'), exampleLine('b', 'haunch', 'mince', { side: 'right' }), exampleLine('c', 'neck', 'diced'), exampleLine('d', 'neck', 'on-the-bone')],
+          words: { country: 'us', unit: 'lb' },
+        }),
+        messages: [
+          'The right hind leg is promised twice: hind leg for stew meat, and right hind leg to be ground.',
+          'The neck is promised twice: neck for stew meat, and neck whole on the bone.',
+        ],
       },
     ],
   },

@@ -1,0 +1,109 @@
+import { CUTS, type CutId, TARGETS, keepsBone } from '@/lib/cuts';
+import type { Edit, InstructionLine } from '@/lib/instructions';
+import { diseaseWords } from '../disease';
+import { exampleLine, exampleOrder } from '../example-order';
+import { mend } from '../mend';
+import { type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { lineWords, partOfLine, sentence } from '../wording';
+
+/** The cut that keeps the wish closest without spine or saw. The rack has none: its rib meat goes to mince. */
+const WITHOUT_SAW: Partial<Readonly<Record<CutId, CutId>>> = {
+  chops: 'medallions',
+  'on-the-bone': 'boned-and-rolled',
+  'shank-slices': 'shank-on-bone',
+};
+
+function sawnOrSpinal({ instructions, circumstances }: RuledOrder): readonly InstructionLine[] {
+  if (!diseaseWords(circumstances)) return [];
+  return instructions.lines.filter(
+    (line) => CUTS[line.cut].bone === 'sawn' || (keepsBone(line.cut) && TARGETS[line.target].spinal),
+  );
+}
+
+function suggestions(line: InstructionLine, order: RuledOrder): readonly Suggestion[] {
+  const { words } = order;
+  const instead = WITHOUT_SAW[line.cut];
+  const removed: Edit = { kind: 'remove-line', lineId: line.id };
+  const closest = instead
+    ? mend(order, {
+        label: `${sentence(lineWords({ ...line, cut: instead }, words))} instead`,
+        consequence: keepsBone(instead) ? 'No saw is used: the shank is freed at the joint.' : 'The meat is the same, taken off the bone with the knife.',
+        edits: [{ kind: 'set-cut', lineId: line.id, cut: instead }],
+      })
+    : mend(order, {
+        label: words.country === 'us' ? 'Grind the rib meat' : 'Rib meat to mince',
+        consequence: 'The meat is cut from between the ribs; the bones stay here.',
+        edits: [removed, { kind: 'add-line', target: 'ribs', side: line.side, cut: 'mince' }],
+      });
+  return [
+    ...closest,
+    ...mend(order, {
+      label: 'Take it off the list',
+      consequence: `Taken off: ${lineWords(line, words)}; the meat goes with what you have not named.`,
+      edits: [removed],
+    }),
+  ];
+}
+
+export const noSawnBoneFromDiseaseZone = defineRule<InstructionLine>({
+  id: 'no-sawn-bone-from-disease-zone',
+  severity: 'stop',
+  title: 'No sawn bone and no spine',
+  why: 'Chronic wasting disease gathers in the brain, the spine, the spleen and the lymph nodes. A saw through bone spreads what is in it over the meat and the bench, and the spine itself is what most places forbid to carry. Meat taken off the bone with a knife is the same meat. The local rule and the local authority decide.',
+  source: 'Michigan State University Extension, processor protocol, 2022; parts that may move: Missouri 3 CSR 10-4.135',
+  ground: 'safety',
+  stages: ['order', 'receiving', 'cutting'],
+  check: sawnOrSpinal,
+  keyOf: (line) => line.id,
+  place: (line) => ({ kind: 'line', lineId: line.id }),
+  part: partOfLine,
+  message: (line, { circumstances, words }) => {
+    const animal = diseaseWords(circumstances) ?? '';
+    const wish = lineWords(line, words);
+    return CUTS[line.cut].bone === 'sawn'
+      ? `No bone is sawn on ${animal}, and ${wish} would take the saw; your local rule decides.`
+      : `No spine goes home with ${animal}, and ${wish} would hold it; your local rule decides.`;
+  },
+  suggestions,
+  examples: {
+    valid: [
+      exampleOrder({ lines: [exampleLine('a', 'loin', 'chops'), exampleLine('b', 'neck', 'on-the-bone')] }),
+      exampleOrder({
+        lines: [exampleLine('a', 'haunch', 'on-the-bone'), exampleLine('b', 'loin', 'medallions')],
+        circumstances: { diseaseZone: true },
+      }),
+      exampleOrder({ lines: [exampleLine('a', 'loin', 'chops')], circumstances: { test: 'negative' } }),
+    ],
+    invalid: [
+      {
+        order: exampleOrder({
+          lines: [
+            exampleLine('a', 'loin', 'chops', { side: 'left' }),
+            exampleLine('b', 'neck', 'on-the-bone'),
+            exampleLine('c', 'hind-shank', 'shank-slices'),
+            exampleLine('d', 'rib-rack', 'rack'),
+          ],
+          circumstances: { diseaseZone: true },
+        }),
+        messages: [
+          'No bone is sawn on an animal from a disease zone, and left loin chops on the bone would take the saw; your local rule decides.',
+          'No spine goes home with an animal from a disease zone, and neck whole on the bone would hold it; your local rule decides.',
+          'No bone is sawn on an animal from a disease zone, and hind shank in sawn slices would take the saw; your local rule decides.',
+          'No bone is sawn on an animal from a disease zone, and rib rack on the bone would take the saw; your local rule decides.',
+        ],
+      },
+      {
+        order: exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone')], circumstances: { test: 'pending' } }),
+        messages: ['No spine goes home with an animal whose disease test is not back, and saddle whole on the bone would hold it; your local rule decides.'],
+      },
+      {
+        order: exampleOrder({
+          lines: [exampleLine('a', 'loin', 'chops')],
+          circumstances: { diseaseZone: true, test: 'positive' },
+          words: { country: 'us', unit: 'lb' },
+        }),
+        messages: ['No bone is sawn on an animal that tested positive, and backstrap bone-in chops would take the saw; your local rule decides.'],
+      },
+    ],
+  },
+});

@@ -1,0 +1,88 @@
+import type { ProductId } from '@/lib/instructions';
+import { minceName } from '@/lib/cuts';
+import { PRODUCTS } from '@/lib/plan';
+import { exampleOrder } from '../example-order';
+import { mend } from '../mend';
+import { type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { sentence } from '../wording';
+
+type Pork = { readonly in: 'mince' } | { readonly in: 'product'; readonly productId: ProductId };
+
+function pork({ instructions }: RuledOrder): readonly Pork[] {
+  if (!instructions.noPork) return [];
+  const products = instructions.products
+    .filter(({ productId }) => PRODUCTS[productId].contains.includes('pork'))
+    .map(({ productId }): Pork => ({ in: 'product', productId }));
+  return instructions.mince.addedFat === 'pork' ? [{ in: 'mince' }, ...products] : products;
+}
+
+function suggestions(found: Pork, order: RuledOrder): readonly Suggestion[] {
+  if (found.in === 'product') {
+    const { name } = PRODUCTS[found.productId];
+    return mend(order, {
+      label: `Leave out the ${name}`,
+      consequence: `The meat meant for ${name} stays plain ${minceName(order.words.country)}.`,
+      edits: [{ kind: 'set-product', productId: found.productId, gameGrams: 0 }],
+    });
+  }
+  const { fatPercent } = order.instructions.mince;
+  return [
+    ...mend(order, {
+      label: 'Beef fat instead',
+      consequence: `The same ${fatPercent} percent, of beef.`,
+      edits: [{ kind: 'set-fat', addedFat: 'beef', fatPercent }],
+    }),
+    ...mend(order, {
+      label: 'No added fat',
+      consequence: 'Pure game; it is leaner and crumbles more easily in the pan.',
+      edits: [{ kind: 'set-fat', addedFat: 'none', fatPercent: 0 }],
+    }),
+  ];
+}
+
+export const porkInANoPorkOrder = defineRule<Pork>({
+  id: 'pork-in-a-no-pork-order',
+  severity: 'stop',
+  title: 'Pork in an order without pork',
+  why: 'A household that eats no pork, for its faith or its health, must be able to trust every packet. Ground game is often mixed with pork fat and most sausage is made with pork, so it is easy to ask for by accident.',
+  source: 'common practice, no source',
+  ground: 'safety',
+  stages: ['order', 'receiving', 'cutting'],
+  check: pork,
+  keyOf: (found) => (found.in === 'mince' ? 'mince' : found.productId),
+  place: (found) => ({ kind: 'field', field: found.in === 'mince' ? 'mince' : 'products' }),
+  part: () => null,
+  message: (found, { words }) =>
+    found.in === 'mince'
+      ? `Pork fat is to go into the ${minceName(words.country)}, and this order is to be without pork.`
+      : `${sentence(PRODUCTS[found.productId].name)} is made with pork, and this order is to be without pork.`,
+  suggestions,
+  examples: {
+    valid: [
+      exampleOrder({ instructions: { mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 } } }),
+      exampleOrder({ instructions: { noPork: true, mince: { addedFat: 'beef', fatPercent: 15, packGrams: 454 } } }),
+    ],
+    invalid: [
+      {
+        order: exampleOrder({
+          instructions: {
+            noPork: true,
+            mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 },
+            products: [{ productId: 'fresh-sausage', gameGrams: 2_000 }],
+          },
+        }),
+        messages: [
+          'Pork fat is to go into the mince, and this order is to be without pork.',
+          'Fresh sausage is made with pork, and this order is to be without pork.',
+        ],
+      },
+      {
+        order: exampleOrder({
+          instructions: { noPork: true, mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 } },
+          words: { country: 'us', unit: 'lb' },
+        }),
+        messages: ['Pork fat is to go into the ground meat, and this order is to be without pork.'],
+      },
+    ],
+  },
+});

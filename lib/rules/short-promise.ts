@@ -1,0 +1,88 @@
+import type { PartId } from '@/lib/carcass';
+import type { InstructionLine } from '@/lib/instructions';
+import { PRODUCTS, type PlannedProduct } from '@/lib/plan';
+import { type Range, formatWeight, formatWeightRange } from '@/lib/units';
+import { mend, roundedDown } from './mend';
+import type { FindingPlace, RuledOrder, Suggestion } from './rule';
+import { type Shortfall, shortfallOfLine, shortfallOfProduct } from './shortfall';
+import { lineWords, partOfLine } from './wording';
+
+/** An amount asked and what there is for it. Grams. */
+export type ShortPromise = { readonly asked: number; readonly gives: Range } & (
+  | { readonly of: 'line'; readonly line: InstructionLine }
+  | { readonly of: 'product'; readonly product: PlannedProduct }
+);
+
+/** Promises of an order that fall short in this degree. */
+export function shortPromises(order: RuledOrder, degree: Shortfall): readonly ShortPromise[] {
+  const lines = order.plan.lines
+    .filter((planned) => shortfallOfLine(planned, order) === degree)
+    .map(({ line, packed }): ShortPromise => ({ of: 'line', line, asked: line.askedGrams ?? 0, gives: packed }));
+  const products = order.plan.products
+    .filter((product) => shortfallOfProduct(product, order) === degree)
+    .map((product): ShortPromise => ({ of: 'product', product, asked: product.askedGrams, gives: thereIsFor(product, order) }));
+  return [...lines, ...products];
+}
+
+/** What is left for grinding when the products written earlier have had theirs: unlike what it gets, not capped by what it asks. */
+function thereIsFor(product: PlannedProduct, { plan }: RuledOrder): Range {
+  const earlier = plan.products.slice(0, plan.products.indexOf(product));
+  const left = (of: keyof Range): number => earlier.reduce((grams, one) => grams - one.gameGrams[of], plan.pools.grinding[of]);
+  return { low: left('low'), likely: left('likely'), high: left('high') };
+}
+
+export function keyOfPromise(data: ShortPromise): string {
+  return data.of === 'line' ? data.line.id : data.product.productId;
+}
+
+export function placeOfPromise(data: ShortPromise): FindingPlace {
+  return data.of === 'line' ? { kind: 'line', lineId: data.line.id } : { kind: 'field', field: 'products' };
+}
+
+export function partOfPromise(data: ShortPromise): PartId | null {
+  return data.of === 'line' ? partOfLine(data.line) : null;
+}
+
+/** '3.0 lb of loin chops on the bone', or '9.0 lb of your meat in fresh sausage'. */
+export function askedWords(data: ShortPromise, { words }: RuledOrder): string {
+  const asked = formatWeight(data.asked, words.unit);
+  return data.of === 'line'
+    ? `${asked} of ${lineWords(data.line, words)}`
+    : `${asked} of your meat in ${PRODUCTS[data.product.productId].name}`;
+}
+
+/** 'this animal gives about 2.5 lb (2.1 to 2.9)', or what is left for grinding. */
+export function givesWords(data: ShortPromise, { words }: RuledOrder): string {
+  if (data.of === 'line') return `this animal gives ${formatWeightRange(data.gives, words.unit)}`;
+  return data.gives.high === 0 ? 'nothing is left for grinding' : `what is left for grinding is ${formatWeightRange(data.gives, words.unit)}`;
+}
+
+/** Asks for less: all there is of a line; of a product what nine animals in ten give, or none. */
+export function lessSuggestions(data: ShortPromise, order: RuledOrder): readonly Suggestion[] {
+  const { unit } = order.words;
+  const { low, likely } = data.gives;
+  if (data.of === 'line') {
+    return mend(order, {
+      label: 'Take all there is',
+      consequence: `About ${formatWeight(likely, unit)} of ${lineWords(data.line, order.words)}; the amount is taken off.`,
+      edits: [{ kind: 'set-asked', lineId: data.line.id, askedGrams: null }],
+    });
+  }
+  const { productId } = data.product;
+  const { name } = PRODUCTS[productId];
+  const sure = roundedDown(low, unit);
+  return [
+    ...(sure > 0
+      ? mend(order, {
+          label: `Use ${formatWeight(sure, unit)} for it`,
+          consequence: `In nine animals of ten there is that much; what is left, likely ${formatWeight(likely - sure, unit)}, stays plain.`,
+          edits: [{ kind: 'set-product', productId, gameGrams: sure }],
+        })
+      : []),
+    ...mend(order, {
+      label: `Leave out the ${name}`,
+      consequence: `Taken off your list: ${name}.`,
+      edits: [{ kind: 'set-product', productId, gameGrams: 0 }],
+    }),
+  ];
+}

@@ -1,0 +1,31 @@
+import type { PlannedLine, PlannedProduct } from '@/lib/plan';
+import type { Range } from '@/lib/units';
+import { isBoneMissing, isNamelessMeat, missingPlaces } from './delivered';
+import type { RuledOrder } from './rule';
+
+/** How a promise stands to the forecast: kept, probably short (above likely), or more than there is (above high). */
+export type Shortfall = 'none' | 'probable' | 'certain';
+
+/**
+ * Of one line. A line that is promised twice, did not come or has no name is not measured: that is its own
+ * finding, and one trouble is told once.
+ */
+export function shortfallOfLine({ line, packed }: PlannedLine, order: RuledOrder): Shortfall {
+  if (line.askedGrams === null || packed.high === 0) return 'none';
+  const isTold =
+    order.plan.doubles.some((double) => double.lineIds.includes(line.id)) ||
+    missingPlaces(line, order).length > 0 ||
+    isBoneMissing(line, order) ||
+    isNamelessMeat(line, order);
+  return isTold ? 'none' : against(line.askedGrams, packed);
+}
+
+/** Of one product. What is left for grinding is not known while meat is promised twice. */
+export function shortfallOfProduct({ askedGrams, gameGrams }: PlannedProduct, { plan }: RuledOrder): Shortfall {
+  return plan.doubles.length > 0 ? 'none' : against(askedGrams, gameGrams);
+}
+
+function against(asked: number, gives: Range): Shortfall {
+  if (asked > gives.high) return 'certain';
+  return asked > gives.likely ? 'probable' : 'none';
+}
