@@ -5,7 +5,8 @@ import { join, relative, resolve, sep } from 'node:path';
  * Throws when it lies inside `.next`, which every build empties.
  */
 export function dataFolder(): string {
-  const folder = resolve(process.env['GAMBREL_DATA'] || 'data');
+  // Not a path of the program's own, so the build is told not to look for files there.
+  const folder = resolve(/* turbopackIgnore: true */ process.env['GAMBREL_DATA'] || 'data');
   if (relative(process.cwd(), folder).split(sep).includes('.next')) {
     throw new Error(`GAMBREL_DATA is ${folder}: a build empties .next, choose a folder outside it.`);
   }

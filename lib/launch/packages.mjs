@@ -3,14 +3,17 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { Problem } from './problem.mjs';
 import { findProgram, root, run, runNode } from './run.mjs';
+import { digest, onceFor } from './stamp.mjs';
 
 /** Installs the packages when package-lock.json asks for others than are there. */
 export async function ensureInstalled() {
-  if (!installIsCurrent()) {
+  await onceFor(digest(['package-lock.json']), 'node_modules/.gambrel-packages', async () => {
+    // They may have been installed by hand.
+    if (installIsCurrent()) return;
     console.log('Installing packages. The first time takes some minutes.');
     const code = await runNpm(['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']);
     if (code !== 0) throw new Problem(`The packages could not be installed. ${compilerAdvice()}`);
-  }
+  });
   if (!canOpenSqlite()) {
     console.log('Fitting the database driver to this Node.');
     const code = await runNpm(['rebuild', 'better-sqlite3', '--loglevel=error']);
@@ -25,7 +28,9 @@ function installIsCurrent() {
   const installed = packages(listed);
   return Object.entries(packages('package-lock.json')).every(
     ([path, wanted]) =>
-      path === '' || installed[path]?.version === wanted.version || (wanted.optional && installed[path] === undefined),
+      path === '' ||
+      installed[path]?.version === wanted.version ||
+      ((wanted.optional || wanted.extraneous) && installed[path] === undefined),
   );
 }
 

@@ -14,6 +14,10 @@ export async function serve(mode, { port, environment, words }) {
     env: { ...process.env, ...environment },
   });
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => server.kill(signal));
+  // `npm start` runs this under a shell which a signal ends without passing it on.
+  const parent = process.ppid;
+  const orphaned = () => process.ppid !== parent && server.kill('SIGTERM');
+  setInterval(orphaned, 500).unref();
   const ended = new Promise((resolve) => {
     server.on('error', () => resolve(1));
     server.on('close', (code) => resolve(code ?? 1));
