@@ -53,6 +53,8 @@ export {
   packChoices,
   packWords,
   poolPackChoices,
+  readPack,
+  readSize,
   sizeChoices,
   sizeWords,
   type Choice,

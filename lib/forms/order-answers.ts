@@ -1,0 +1,105 @@
+import { type NameCountry, cutName, minceName, sidedName, targetName } from '@/lib/cuts';
+import type { Tariff } from '@/lib/pricing';
+import { formatWeight, parseWeight } from '@/lib/units';
+import {
+  ageChoices,
+  antlerChoices,
+  basisChoices,
+  capital,
+  chosenLabel,
+  fatChoices,
+  formChoices,
+  poolPackMenu,
+  restChoices,
+  sexChoices,
+  speciesChoices,
+  squaredOffChoices,
+  zoneChoices,
+} from './order-form-words';
+import { type FormShop, type LineValues, type OrderFormValues, describedInstructions } from './order-form-values';
+import { packWords, sizeWords } from './size-choices';
+
+/** Sections of the form, in its order; the id of each section's element. */
+export const ORDER_SECTIONS = ['animal', 'cuts', 'rest', 'keep', 'who'] as const;
+export type OrderSection = (typeof ORDER_SECTIONS)[number];
+
+export type Answer = { readonly label: string; readonly answer: string };
+export type AnswerGroup = { readonly section: OrderSection; readonly title: string; readonly answers: readonly Answer[] };
+
+type Shop = FormShop & { readonly country: NameCountry; readonly tariff: Tariff };
+
+/** The filled-in form as questions and answers, for reading over. */
+export function orderAnswers(values: OrderFormValues, shop: Shop): readonly AnswerGroup[] {
+  return [
+    { section: 'animal', title: 'The animal', answers: animalAnswers(values, shop) },
+    { section: 'cuts', title: 'How it is cut', answers: cutAnswers(values, shop) },
+    { section: 'rest', title: `The rest and the ${minceName(shop.country)}`, answers: restAnswers(values, shop) },
+    { section: 'keep', title: 'Keep and return', answers: keepAnswers(values) },
+    { section: 'who', title: 'Who you are', answers: whoAnswers(values) },
+  ];
+}
+
+function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale }: Shop): readonly Answer[] {
+  const weight = parseWeight(animal.weight, { unit, locale });
+  const weightWords = weight.ok && animal.weight.trim() !== '' ? `${formatWeight(weight.value, unit, locale)}, ${chosenLabel(basisChoices(), animal.weightBasis)}` : 'not told';
+  return [
+    { label: 'Animal', answer: chosenLabel(speciesChoices(tariff), animal.speciesId) },
+    { label: 'Sex', answer: chosenLabel(sexChoices(animal.speciesId), animal.sex) },
+    { label: 'Age', answer: chosenLabel(ageChoices(), animal.ageClass) },
+    { label: 'Weight', answer: weightWords },
+    { label: 'How it comes in', answer: chosenLabel(formChoices(), animal.form) + (animal.filletsOut ? ', fillets already taken out' : '') },
+    { label: 'Where it was taken', answer: animal.takenWhere.trim() || 'not told' },
+    { label: 'From a disease zone', answer: chosenLabel(zoneChoices(), animal.diseaseZone) },
+  ];
+}
+
+function cutAnswers(values: OrderFormValues, shop: Shop): readonly Answer[] {
+  if (values.lines.length === 0) return [{ label: 'Cuts', answer: 'none named' }];
+  const { lines } = describedInstructions(values, shop);
+  return lines.map((line) => {
+    const size = line.size.kind === 'as-seen-fit' ? [] : [sizeWords(line.size, shop.unit)];
+    const pack = line.pack.kind === 'as-seen-fit' ? [] : [packWords(line.pack, shop.unit)];
+    const asked = line.askedGrams === null ? [] : [`${formatWeight(line.askedGrams, shop.unit, shop.locale)} wanted`];
+    return { label: lineLabel(line, shop.country), answer: [cutName(line.cut, shop.country), ...size, ...pack, ...asked].join(', ') };
+  });
+}
+
+/** A line by what it is cut from: 'Both top rounds', 'Left haunch', 'Saddle'. */
+export function lineLabel(line: Pick<LineValues, 'target' | 'side'>, country: NameCountry): string {
+  const name = targetName(line.target, country);
+  return capital(line.target === 'saddle' ? name : sidedName(name, line.side));
+}
+
+function restAnswers(values: OrderFormValues, shop: Shop): readonly Answer[] {
+  const { mince, products } = describedInstructions(values, shop);
+  const fat = mince.addedFat === 'none' ? chosenLabel(fatChoices(), 'none') : `${mince.fatPercent}% ${chosenLabel(fatChoices(), mince.addedFat)}`;
+  const own = products[0]?.gameGrams;
+  const usual = (text: string): string => chosenLabel(poolPackMenu(shop, text), text);
+  return [
+    { label: 'Everything you have not named', answer: chosenLabel(restChoices(shop.country), values.rest) },
+    { label: 'Pieces squared off a joint', answer: chosenLabel(squaredOffChoices(shop.country), values.squaredOff) },
+    { label: `Fat in the ${minceName(shop.country)}`, answer: fat },
+    { label: `Packs of ${minceName(shop.country)}`, answer: usual(values.mince.pack) },
+    { label: 'Packs of stewing meat', answer: usual(values.stewPack) },
+    { label: 'Fresh sausage', answer: own ? `from ${formatWeight(own, shop.unit, shop.locale)} of your own meat` : 'none' },
+    { label: 'Pork', answer: values.noPork ? 'nothing of pork may touch this order' : 'pork is no trouble' },
+  ];
+}
+
+function keepAnswers({ keep }: OrderFormValues): readonly Answer[] {
+  const kept = (['heart', 'liver', 'bones'] as const).filter((item) => keep[item]);
+  return [
+    { label: 'Besides the meat', answer: kept.length > 0 ? kept.join(', ') : 'nothing' },
+    { label: 'Antlers', answer: chosenLabel(antlerChoices(), keep.antlers) },
+    { label: 'Cape for a mount', answer: keep.cape ? 'yes' : 'no' },
+  ];
+}
+
+function whoAnswers({ hunter, note }: OrderFormValues): readonly Answer[] {
+  return [
+    { label: 'Name', answer: hunter.name.trim() },
+    { label: 'Phone', answer: hunter.phone.trim() },
+    { label: 'E-mail', answer: hunter.email.trim() || 'none' },
+    { label: 'Note to the shop', answer: note.trim() || 'none' },
+  ];
+}

@@ -1,0 +1,77 @@
+import { TARGETS, USUAL_CUTS } from '@/lib/cuts';
+import { PARTS } from '@/lib/carcass';
+import { type OrderFormShop, applyIntent, findingsOf } from './order-form-intents';
+import { type FieldErrors, parseOrderForm } from './order-form-schema';
+import type { OrderFormValues } from './order-form-values';
+
+/** Where the hunter is: filling in, or reading the answers over before sending. */
+export type OrderFormStep = 'edit' | 'check';
+
+/** All a page needs to draw the form: the same on the phone and on the server. */
+export type OrderFormState = {
+  readonly step: OrderFormStep;
+  readonly values: OrderFormValues;
+  /** Sentences by the dotted path of their field; '' for the form as a whole. */
+  readonly fieldErrors: FieldErrors;
+  /** Id of the element the hunter should stand at next, or null to stay. */
+  readonly focus: string | null;
+  /** Where the sent order is to be seen; null until it has been sent. */
+  readonly sentTo: string | null;
+};
+
+/** The form as it is opened: nothing wrong, nothing sent. */
+export function openedForm(values: OrderFormValues): OrderFormState {
+  return { step: 'edit', values, fieldErrors: {}, focus: null, sentTo: null };
+}
+
+/** The form refused, with its sentences. */
+export function refusedForm(values: OrderFormValues, fieldErrors: FieldErrors): OrderFormState {
+  return { ...openedForm(values), fieldErrors };
+}
+
+/** Adds every cut the shop makes unless told otherwise, leaving to the rest what would be ground anyway. */
+function addUsualCuts(values: OrderFormValues, shop: OrderFormShop): OrderFormValues {
+  return PARTS.flatMap((part) => USUAL_CUTS[part])
+    .filter(({ target, cut }) => cut !== 'mince' && !values.lines.some((line) => line.target === target))
+    .reduce((now, { target }) => applyIntent(now, `add:${target}`, shop), values);
+}
+
+/**
+ * What a button leads to: 'check' reads the answers over where nothing is missing, 'change:<section>' goes back to
+ * one section, 'usual' adds the usual cuts, anything else is an intent of `applyIntent`. Sending is not a step: the server does it.
+ */
+export function stepOrderForm(values: OrderFormValues, intent: string, shop: OrderFormShop): OrderFormState {
+  if (intent === 'check') {
+    const parsed = parseOrderForm(values, shop);
+    return parsed.ok ? { ...openedForm(values), step: 'check' } : refusedForm(values, parsed.fieldErrors);
+  }
+  if (intent.startsWith('change:')) return { ...openedForm(values), focus: intent.slice('change:'.length) };
+  if (intent === 'usual') return { ...openedForm(addUsualCuts(values, shop)), focus: 'cuts' };
+  const next = applyIntent(values, intent, shop);
+  return { ...openedForm(next), focus: placeAfter(intent, values, next, shop) };
+}
+
+/** Where to stand after a line was added, taken off, or a finding mended. */
+function placeAfter(intent: string, before: OrderFormValues, after: OrderFormValues, shop: OrderFormShop): string | null {
+  const [verb, rest = ''] = [intent.slice(0, intent.indexOf(':')), intent.slice(intent.indexOf(':') + 1)];
+  const added = after.lines.find((line) => !before.lines.some((one) => one.id === line.id));
+  switch (verb) {
+    case 'add':
+      return added?.id ?? null;
+    case 'remove': {
+      const gone = before.lines.find((line) => line.id === rest);
+      return gone ? `part-${TARGETS[gone.target].part}` : null;
+    }
+    case 'mend': {
+      const mended = findingsOf(before, shop).find((one) => one.key === rest.slice(0, rest.lastIndexOf('#')));
+      if (!mended) return null;
+      const { place } = mended;
+      if (place.kind === 'field') return `at-${place.field}`;
+      if (place.kind === 'part') return `part-${place.part}`;
+      if (after.lines.some((line) => line.id === place.lineId)) return place.lineId;
+      return mended.part ? `part-${mended.part}` : null;
+    }
+    default:
+      return null;
+  }
+}

@@ -1,0 +1,134 @@
+import { type AgeClass, type DeliveryForm, SPECIES, SPECIES_IDS, type Sex, type WeightBasis } from '@/lib/carcass';
+import { type NameCountry, cutName, minceName } from '@/lib/cuts';
+import type { AddedFat, AntlerChoice, LineSide, RestChoice } from '@/lib/instructions';
+import type { Tariff } from '@/lib/pricing';
+import { formatWeight } from '@/lib/units';
+import { type Choice, poolPackChoices } from './size-choices';
+import type { FormShop } from './order-form-values';
+
+/** A choice with a line of help under it. */
+export type HintedChoice = Choice & { readonly hint?: string };
+
+const FORM_WORDS: Readonly<Record<DeliveryForm, readonly [string, string]>> = {
+  'hide-on': ['Whole, gutted, hide on', 'The shop takes the hide off.'],
+  skinned: ['Whole, gutted and skinned', 'Nothing but the carcass.'],
+  quartered: ['In quarters', 'Two hind legs, two shoulders and the loins. No neck, ribs or fillets.'],
+  'boned-out': ['Boned out', 'Meat only, no bone in it.'],
+};
+
+const BASIS_WORDS: Readonly<Record<WeightBasis, string>> = {
+  live: 'alive, as it stood',
+  'field-dressed': 'gutted, hide and head on',
+  hanging: 'hanging, no hide, no head',
+  boneless: 'meat only, off the bone',
+};
+
+const AGE_WORDS: Readonly<Record<AgeClass, string>> = {
+  young: 'In its first year',
+  yearling: 'In its second year',
+  adult: 'Older',
+  unknown: 'Not known',
+};
+
+const ANTLER_WORDS: Readonly<Record<AntlerChoice, string>> = {
+  none: 'no antlers back',
+  'skull-plate': 'antlers on the skull plate',
+  'whole-head': 'the whole head',
+};
+
+const FAT_WORDS: Readonly<Record<AddedFat, string>> = { none: 'no fat added', pork: 'pork fat', beef: 'beef fat' };
+
+const ZONE_WORDS = { yes: 'Yes', no: 'No', unsure: 'I am not sure' } as const;
+
+/** Animals the shop has a price for; every animal where the list names none. */
+export function speciesChoices(tariff: Tariff): readonly Choice[] {
+  const priced = SPECIES_IDS.filter((id) => tariff.base.some((base) => base.speciesIds.includes(id)));
+  return (priced.length > 0 ? priced : SPECIES_IDS).map((id) => ({ value: id, label: capital(SPECIES[id].name) }));
+}
+
+/** Male and female by the hunters' own words for the species, once it is known: 'Buck (male)'. */
+export function sexChoices(speciesId: string): readonly Choice[] {
+  const species = SPECIES_IDS.includes(speciesId as (typeof SPECIES_IDS)[number]) ? SPECIES[speciesId as (typeof SPECIES_IDS)[number]] : null;
+  const word = (name: string | undefined, sex: string): string => (name ? `${capital(name)} (${sex})` : capital(sex));
+  const values: Readonly<Record<Sex, string>> = {
+    male: word(species?.maleName, 'male'),
+    female: word(species?.femaleName, 'female'),
+    unknown: 'Not known',
+  };
+  return (['male', 'female', 'unknown'] as const).map((value) => ({ value, label: values[value] }));
+}
+
+export function ageChoices(): readonly Choice[] {
+  return (['young', 'yearling', 'adult', 'unknown'] as const).map((value) => ({ value, label: AGE_WORDS[value] }));
+}
+
+export function basisChoices(): readonly Choice[] {
+  return (['field-dressed', 'hanging', 'live', 'boneless'] as const).map((value) => ({ value, label: BASIS_WORDS[value] }));
+}
+
+export function formChoices(): readonly HintedChoice[] {
+  return (['hide-on', 'skinned', 'quartered', 'boned-out'] as const).map((value) => {
+    const [label, hint] = FORM_WORDS[value];
+    return { value, label, hint };
+  });
+}
+
+export function zoneChoices(): readonly Choice[] {
+  return (['no', 'yes', 'unsure'] as const).map((value) => ({ value, label: ZONE_WORDS[value] }));
+}
+
+export function restChoices(country: NameCountry): readonly HintedChoice[] {
+  const words: Readonly<Record<RestChoice, readonly [string, string]>> = {
+    mince: [`All of it to ${minceName(country)}`, 'The usual choice: one kind of packet, and nothing is wasted.'],
+    stew: [
+      country === 'us' ? 'To stew meat, as far as it will dice' : 'Diced for stewing, as far as it will dice',
+      `Trim too small to dice still becomes ${minceName(country)}.`,
+    ],
+    undecided: ['I do not know yet', 'The shop will ask you before the knife starts.'],
+  };
+  return (['mince', 'stew', 'undecided'] as const).map((value) => ({ value, label: words[value][0], hint: words[value][1] }));
+}
+
+export function squaredOffChoices(country: NameCountry): readonly Choice[] {
+  return [
+    { value: 'stew', label: `to ${cutName('diced', 'us')}` },
+    { value: 'mince', label: `to ${minceName(country)}` },
+  ];
+}
+
+export function fatChoices(): readonly Choice[] {
+  return (['none', 'pork', 'beef'] as const).map((value) => ({ value, label: FAT_WORDS[value] }));
+}
+
+/** Shares of added fat; a current one off the list is kept on it. */
+export function fatPercentChoices(current: string): readonly Choice[] {
+  const usual = ['5', '10', '15', '20', '30'];
+  const listed = usual.includes(current) || !/^\d{1,2}$/.test(current) ? usual : [...usual, current];
+  return listed.map((value) => ({ value, label: `${value}%` }));
+}
+
+/** Packs of mince and stewing meat, what the shop does anyway first; a current one off the list is kept on it. */
+export function poolPackMenu(shop: FormShop, current: string): readonly Choice[] {
+  const listed = poolPackChoices(shop.unit);
+  const known = current === '' || listed.some(({ value }) => value === current) || !/^\d{2,5}$/.test(current);
+  const kept = known ? [] : [{ value: current, label: formatWeight(Number(current), shop.unit, shop.locale) }];
+  return [{ value: '', label: `the usual, ${formatWeight(shop.unit === 'lb' ? 454 : 500, shop.unit, shop.locale)}` }, ...listed, ...kept];
+}
+
+export function antlerChoices(): readonly Choice[] {
+  return (['none', 'skull-plate', 'whole-head'] as const).map((value) => ({ value, label: ANTLER_WORDS[value] }));
+}
+
+export function sideChoices(): readonly Choice[] {
+  const words: Readonly<Record<Exclude<LineSide, 'middle'>, string>> = { both: 'both sides', left: 'left side only', right: 'right side only' };
+  return (['both', 'left', 'right'] as const).map((value) => ({ value, label: words[value] }));
+}
+
+/** The label of what is chosen, or '' where nothing on the list is. */
+export function chosenLabel(choices: readonly Choice[], value: string): string {
+  return choices.find((choice) => choice.value === value)?.label ?? '';
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
