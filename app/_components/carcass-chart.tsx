@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { ChartPartId } from '@/lib/documents/carcass-chart';
+import type { ChartPartId } from '@/lib/documents';
 import { CarcassDrawing } from './carcass-drawing';
 import { ChartMarkIcon, describeState, type ChartState } from './chart-mark';
 

@@ -1,5 +1,5 @@
 import { useId, type KeyboardEvent, type ReactNode } from 'react';
-import { carcassChart, type ChartPart } from '@/lib/documents/carcass-chart';
+import { carcassChart, type ChartPart } from '@/lib/documents';
 import type { ChartPartState } from './carcass-chart';
 import { ChartMark, describeState } from './chart-mark';
 import { ChartPatterns } from './chart-patterns';
