@@ -8,6 +8,8 @@ import { formatMoney } from '@/lib/units';
 export type EstimateView = {
   /** 'about $153.30 ($133.30 to $171.44)'; a plain amount where it does not depend on the weight. */
   readonly text: string;
+  /** The likely amount alone: 'about $153.30'. */
+  readonly likely: string;
   /** One row a line of the bill at the likely weight, taxes last. */
   readonly rows: readonly { readonly label: string; readonly amount: string }[];
   /** What the price list says nothing of: the shop will tell. */
@@ -40,6 +42,7 @@ export function estimateView(
       low.totalMinor === high.totalMinor
         ? money(likely.totalMinor)
         : `about ${money(likely.totalMinor)} (${money(low.totalMinor)} to ${money(high.totalMinor)})`,
+    likely: low.totalMinor === high.totalMinor ? money(likely.totalMinor) : `about ${money(likely.totalMinor)}`,
     rows: [
       ...likely.lines.map((line) => ({ label: line.label, amount: money(line.amountMinor) })),
       ...likely.taxes.filter((tax) => tax.amountMinor > 0).map((tax) => ({ label: tax.name, amount: money(tax.amountMinor) })),

@@ -1,0 +1,26 @@
+'use server';
+
+import { redirect } from 'next/navigation';
+import { openedForm, readOrderForm, refusedForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
+import { openOrderForm, placeOrder } from '@/lib/workflows/hunter-orders';
+
+/** Every button of the new order. Without script each comes here; with script only the sending does. */
+export async function stepNewOrder(_before: OrderFormState, data: FormData): Promise<OrderFormState> {
+  const values = readOrderForm(data.entries());
+  const intent = data.get('intent');
+  if (intent !== 'send') {
+    const shop = await openOrderForm();
+    if (!shop) return refusedForm(values, { '': 'This shop is not open for orders yet.' });
+    return stepOrderForm(values, typeof intent === 'string' ? intent : '', shop);
+  }
+  const placed = await placeOrder(values);
+  if (!placed.ok) return refusedForm(values, { ...placed.fieldErrors, ...(hasFields(placed.fieldErrors) ? {} : { '': placed.message }) });
+  const sentTo = `/o/${placed.token}?sent=1`;
+  // The phone clears its draft before it follows.
+  if (data.has('scripted')) return { ...openedForm(values), sentTo };
+  redirect(sentTo);
+}
+
+function hasFields(fieldErrors: OrderFormState['fieldErrors']): boolean {
+  return Object.keys(fieldErrors).length > 0;
+}

@@ -1,0 +1,99 @@
+'use client';
+
+import { useMemo } from 'react';
+import { estimateView, planView } from '@/lib/documents';
+import { assessForm, capital, describedInstructions, orderAnswers, orderFormEntries, type OrderFormValues } from '@/lib/forms';
+import { Caution } from '@/app/_components/caution';
+import { PageHeader } from '@/app/_components/page-header';
+import { CAUTIONS } from '@/lib/rules';
+import { cookingCaution } from '@/lib/documents';
+import { FindingList } from './findings';
+import { useFormWorld } from './form-context';
+import { SendBar, type Sending } from './send-bar';
+
+type CheckAnswersProps = {
+  readonly values: OrderFormValues;
+  readonly sending: Sending;
+  readonly words: { readonly send: string; readonly after: string };
+};
+
+/** Everything once more before it is sent: what does not fit, the answers with a way to change each, what comes of it. */
+export function CheckAnswers({ values, sending, words }: CheckAnswersProps) {
+  const { shop } = useFormWorld();
+  const assessment = useMemo(() => assessForm(values, shop), [values, shop]);
+  const findings = assessment?.findings ?? [];
+  const stops = findings.filter((finding) => finding.severity === 'stop');
+  const others = findings.filter((finding) => finding.severity !== 'stop');
+  return (
+    <div className="stack loose check-answers">
+      <PageHeader
+        title={<span id="check-heading" tabIndex={-1}>Check your answers</span>}
+        lede={stops.length > 0 ? 'Something does not fit yet. Settle it, then send.' : 'Read it over. Change what is not right, then send.'}
+      />
+      {orderFormEntries(values).map(([name, value]) => (
+        <input key={name} type="hidden" name={name} value={value} />
+      ))}
+      {stops.length > 0 && (
+        <section className="stack" aria-labelledby="stops">
+          <h2 id="stops">This cannot be sent as it is</h2>
+          <FindingList findings={stops} />
+        </section>
+      )}
+      {orderAnswers(values, shop).map(({ section, title, answers }) => (
+        <section key={section} aria-labelledby={`answers-${section}`}>
+          <div className="row apart">
+            <h2 id={`answers-${section}`}>{title}</h2>
+            <button type="submit" name="intent" value={`change:${section}`} className="button quiet">
+              Change<span className="visually-hidden">: {title}</span>
+            </button>
+          </div>
+          <dl className="answers">
+            {answers.map(({ label, answer }, at) => (
+              <div key={`${label} ${at}`}>
+                <dt>{label}</dt>
+                <dd>{answer}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
+      ))}
+      {assessment && <Outlook values={values} assessment={assessment} />}
+      {others.length > 0 && (
+        <section className="stack" aria-labelledby="others">
+          <h2 id="others">Worth a look</h2>
+          <p className="quiet-text">You may send it as it is; the shop asks you about what is open.</p>
+          <FindingList findings={others} />
+        </section>
+      )}
+      <Caution texts={[cookingCaution(shop.cookGameTo), CAUTIONS['keep-cold'].text]} />
+      <SendBar canSend={stops.length === 0} sending={sending} words={words} />
+    </div>
+  );
+}
+
+function Outlook({ values, assessment }: { readonly values: OrderFormValues; readonly assessment: NonNullable<ReturnType<typeof assessForm>> }) {
+  const { shop } = useFormWorld();
+  const view = planView(assessment.plan, shop);
+  const estimate = estimateView(assessment, describedInstructions(values, shop), shop);
+  const rows = [view.hanging, ...view.lines, ...view.pools, view.packedTotal];
+  return (
+    <section className="panel raised" aria-labelledby="outlook">
+      <h2 id="outlook" className="h3">
+        What you can expect
+      </h2>
+      <dl className="facts">
+        {rows.map(({ key, label, text }) => (
+          <div key={key}>
+            <dt>{capital(label)}</dt>
+            <dd className="number">{text}</dd>
+          </div>
+        ))}
+        <div>
+          <dt>Price, as far as it can be told now</dt>
+          <dd className="number">{estimate.text}</dd>
+        </div>
+      </dl>
+      <p className="quiet-text">A forecast and an estimate. The shop cuts and bills what it weighs.</p>
+    </section>
+  );
+}

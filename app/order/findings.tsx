@@ -1,0 +1,68 @@
+'use client';
+
+import { FindingCard } from '@/app/_components/finding-card';
+import { RULES, type Finding, type FindingPlace } from '@/lib/rules';
+import { useLiveForm } from './form-context';
+
+const RULE_BY_ID = new Map(RULES.map((rule) => [rule.id, rule]));
+
+/** One finding with the buttons that mend it, each with what follows from it. */
+export function FormFinding({ finding }: { readonly finding: Finding }) {
+  const rule = RULE_BY_ID.get(finding.ruleId);
+  return (
+    <FindingCard
+      severity={finding.severity}
+      message={finding.message}
+      why={
+        rule && (
+          <>
+            {rule.why} <span className="quiet-text">Source: {rule.source}.</span>
+          </>
+        )
+      }
+    >
+      {finding.suggestions.length > 0 && (
+        <ul className="mends">
+          {finding.suggestions.map((suggestion, at) => (
+            <li key={suggestion.label}>
+              <button type="submit" name="intent" value={`mend:${finding.key}#${at}`} className="button plain">
+                {suggestion.label}
+              </button>
+              <p className="quiet-text">{suggestion.consequence}</p>
+            </li>
+          ))}
+        </ul>
+      )}
+    </FindingCard>
+  );
+}
+
+export function FindingList({ findings }: { readonly findings: readonly Finding[] }) {
+  if (findings.length === 0) return null;
+  return (
+    <ul className="findings">
+      {findings.map((finding) => (
+        <li key={finding.key}>
+          <FormFinding finding={finding} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** The findings that belong at one place of the form: a line, a part or a question. */
+export function FindingsAt({ place }: { readonly place: FindingPlace }) {
+  const { assessment } = useLiveForm();
+  return <FindingList findings={(assessment?.findings ?? []).filter((finding) => isSamePlace(finding.place, place))} />;
+}
+
+function isSamePlace(a: FindingPlace, b: FindingPlace): boolean {
+  switch (a.kind) {
+    case 'line':
+      return b.kind === 'line' && a.lineId === b.lineId;
+    case 'part':
+      return b.kind === 'part' && a.part === b.part;
+    case 'field':
+      return b.kind === 'field' && a.field === b.field;
+  }
+}

@@ -1,0 +1,105 @@
+'use client';
+
+import { useEffect, useMemo, useRef } from 'react';
+import { RangeBar } from '@/app/_components/range-bar';
+import { estimateView, likelyText, planView, type ForecastRow } from '@/lib/documents';
+import { capital, describedInstructions } from '@/lib/forms';
+import { useFormWorld, useLiveForm } from './form-context';
+
+/** What the animal gives and may cost, worked out anew at each change: at the foot of a phone, beside the form elsewhere. */
+export function ForecastPanel() {
+  const { shop } = useFormWorld();
+  const { values, assessment } = useLiveForm();
+  const panel = useOpenWhereThereIsRoom();
+  const shown = useMemo(() => {
+    if (!assessment) return null;
+    return {
+      view: planView(assessment.plan, shop),
+      estimate: estimateView(assessment, describedInstructions(values, shop), shop),
+    };
+  }, [assessment, values, shop]);
+
+  if (!assessment || !shown) {
+    return (
+      <details className="forecast order-forecast" ref={panel}>
+        <summary>
+          <span>What you will get</span>
+        </summary>
+        <p>Choose the animal first. Then this shows what it gives, cut by cut, and what it may cost, as you fill in the form.</p>
+      </details>
+    );
+  }
+  const { view, estimate } = shown;
+  const stops = assessment.findings.filter((finding) => finding.severity === 'stop').length;
+  return (
+    <details className="forecast order-forecast" ref={panel}>
+      <summary>
+        <span className="forecast-line">
+          <span className="nowrap">{likelyText(view.packedTotal.range, shop)} to take home</span>
+          <span className="nowrap">{estimate.likely}</span>
+        </span>
+        {stops > 0 && <span className="tag stop">{stops === 1 ? '1 thing does not fit' : `${stops} things do not fit`}</span>}
+      </summary>
+      <h2 className="h3">What you will get</h2>
+      <p className="quiet-text">
+        A forecast, worked out from animals like yours. Nine times in ten it stays under the highest figure, nine in ten over the
+        lowest.
+      </p>
+      <dl className="facts">
+        <Fact row={view.hanging} label="On the rail" />
+        <Fact row={view.packedTotal} label="To take home" />
+      </dl>
+      <Bars title="Your cuts" rows={view.lines} most={view.mostGrams} />
+      <Bars title="And the rest" rows={view.pools} most={view.mostGrams} />
+      <h3>What it may cost</h3>
+      <p>
+        <strong className="number">{estimate.text}</strong>
+      </p>
+      <dl className="facts">
+        {estimate.rows.map(({ label, amount }) => (
+          <div key={label}>
+            <dt>{label}</dt>
+            <dd className="number">{amount}</dd>
+          </div>
+        ))}
+      </dl>
+      {estimate.unpriced && <p>Some of this is not on the price list; ask the shop.</p>}
+      <p className="quiet-text">An estimate, not an invoice. The shop bills what it weighs.</p>
+    </details>
+  );
+}
+
+function Fact({ row, label }: { readonly row: ForecastRow; readonly label: string }) {
+  return (
+    <div>
+      <dt>{label}</dt>
+      <dd className="number">{row.text}</dd>
+    </div>
+  );
+}
+
+function Bars({ title, rows, most }: { readonly title: string; readonly rows: readonly ForecastRow[]; readonly most: number }) {
+  if (rows.length === 0) return null;
+  return (
+    <>
+      <h3>{title}</h3>
+      <ul className="ranges">
+        {rows.map(({ key, label, range, text }) => (
+          <li key={key}>
+            <RangeBar label={capital(label)} low={range.low} likely={range.likely} high={range.high} max={most} text={text} />
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** Open beside the form, closed at the foot of a phone, until the hunter says otherwise. */
+function useOpenWhereThereIsRoom() {
+  const panel = useRef<HTMLDetailsElement>(null);
+  useEffect(() => {
+    const details = panel.current;
+    if (details && window.matchMedia('(min-width: 60rem)').matches) details.open = true;
+  }, []);
+  return panel;
+}

@@ -1,0 +1,27 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import type { OrderSection } from '@/lib/forms';
+import { useFormWorld } from './form-context';
+
+type FormSectionProps = {
+  readonly section: OrderSection;
+  readonly number: number;
+  readonly title: string;
+  readonly lede?: ReactNode;
+  readonly children: ReactNode;
+};
+
+/** One of the five topics of the form. */
+export function FormSection({ section, number, title, lede, children }: FormSectionProps) {
+  const { state } = useFormWorld();
+  return (
+    <section className="section order-section" aria-labelledby={section}>
+      <h2 id={section} tabIndex={-1} autoFocus={state.focus === section}>
+        <span className="section-number">{number}</span> {title}
+      </h2>
+      {lede && <p className="quiet-text">{lede}</p>}
+      {children}
+    </section>
+  );
+}

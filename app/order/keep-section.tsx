@@ -1,0 +1,26 @@
+'use client';
+
+import { FieldGroup } from '@/app/_components/field';
+import { antlerChoices } from '@/lib/forms';
+import { FindingsAt } from './findings';
+import { CheckField, SelectField } from './form-fields';
+import { FormSection } from './form-section';
+
+export function KeepSection() {
+  return (
+    <FormSection section="keep" number={4} title="Keep and return">
+      <FieldGroup id="keep-items" legend="What else do you want back?" hint="Tick what you want; leave the rest.">
+        <div className="choices two">
+          <CheckField name="keep.heart" label="Heart" />
+          <CheckField name="keep.liver" label="Liver" />
+          <CheckField name="keep.bones" label="Bones for stock" />
+          <CheckField name="keep.cape" label="Cape for a shoulder mount" />
+        </div>
+      </FieldGroup>
+      <SelectField name="keep.antlers" label="Antlers" choices={antlerChoices()} />
+      <div id="at-keep" tabIndex={-1}>
+        <FindingsAt place={{ kind: 'field', field: 'keep' }} />
+      </div>
+    </FormSection>
+  );
+}

@@ -1,0 +1,158 @@
+'use client';
+
+import { useActionState, useEffect, useMemo, useRef, useState, type ReactNode, type SubmitEvent } from 'react';
+import { ErrorSummary } from '@/app/_components/error-summary';
+import { blankOrderForm, openedForm, readOrderForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
+import type { HunterShop } from '@/lib/workflows/hunter-orders';
+import { CheckAnswers } from './check-answers';
+import { dropDraft, freshFormKey, readDraft } from './draft';
+import { EditForm } from './edit-form';
+import { FormWorldProvider } from './form-context';
+import { useSending, type OrderFormAction } from './use-sending';
+
+type OrderFormProps = {
+  readonly shop: HunterShop;
+  readonly opened: OrderFormState;
+  readonly action: OrderFormAction;
+  /** Under which name a draft is kept on the phone. */
+  readonly draftName: string;
+  readonly title: string;
+  readonly words: { readonly send: string; readonly after: string };
+  /** Drawn above the form while it is filled in. */
+  readonly header: ReactNode;
+  /** Hidden fields that go along: which order is changed, from which version. */
+  readonly children?: ReactNode;
+};
+
+const FORM_ID = 'order-form';
+
+/**
+ * The hunter's form, with and without script. Every button is a submit with an intent. Without script the server answers
+ * with the next state; with script the same function answers on the phone, and only sending goes to the server.
+ */
+export function OrderForm({ shop, opened, action, draftName, title, words, header, children }: OrderFormProps) {
+  const [fromServer, formAction] = useActionState(action, opened);
+  const [{ state, drawn }, setShown] = useState({ state: fromServer, drawn: 0 });
+  const [isRestored, setIsRestored] = useState(false);
+  const form = useRef<HTMLFormElement>(null);
+  const world = useMemo(() => ({ shop, state }), [shop, state]);
+
+  function show(next: OrderFormState) {
+    setShown((now) => ({ state: next, drawn: now.drawn + 1 }));
+  }
+
+  const { sending, send, stop } = useSending(action, (answer) => {
+    if (answer.sentTo === null) return show(answer);
+    dropDraft(draftName);
+    window.location.assign(answer.sentTo);
+  });
+
+  function onSubmit(event: SubmitEvent<HTMLFormElement>) {
+    event.preventDefault();
+    const data = new FormData(event.currentTarget);
+    const { submitter } = event.nativeEvent;
+    const intent = submitter instanceof HTMLButtonElement ? submitter.value : 'refresh';
+    if (intent === 'refresh') return;
+    const values = readOrderForm(data.entries());
+    if (intent === 'send') {
+      data.set('intent', 'send');
+      data.set('scripted', 'yes');
+      send(openedForm(values), data);
+      return;
+    }
+    stop();
+    const next = stepOrderForm(values, intent, shop);
+    if (next.step === 'check' && state.step !== 'check') window.history.pushState(null, '', '#check');
+    show(next.step === 'edit' && state.step === 'check' && intent.startsWith('mend:') ? afterMend(next) : next);
+  }
+
+  function startAfresh() {
+    dropDraft(draftName);
+    setIsRestored(false);
+    show(openedForm(blankOrderForm(freshFormKey())));
+  }
+
+  useDraftAtFirst(draftName, fromServer === opened, (values) => {
+    setIsRestored(true);
+    show(openedForm(values));
+  });
+  useBackFromCheck(() => {
+    const { current } = form;
+    if (state.step === 'check' && current) show(openedForm(readOrderForm(new FormData(current).entries())));
+  });
+  useStandAt(state, drawn);
+
+  const errors = useMemo(
+    () => Object.entries(state.fieldErrors).map(([path, message]) => (path === '' ? { message } : { id: path, message })),
+    [state.fieldErrors],
+  );
+  const pageTitle = state.step === 'check' ? 'Check your answers' : title;
+  return (
+    <FormWorldProvider value={world}>
+      <title>{`${errors.length > 0 ? 'Error: ' : ''}${pageTitle} · ${shop.name}`}</title>
+      {state.step === 'edit' && header}
+      {isRestored && state.step === 'edit' && (
+        <div className="notice" role="status">
+          <p>What you filled in before is back. It is saved on this phone and has not been sent yet.</p>
+          <button type="button" className="button" onClick={startAfresh}>
+            Start with an empty form
+          </button>
+        </div>
+      )}
+      <ErrorSummary errors={errors} />
+      <form ref={form} id={FORM_ID} action={formAction} onSubmit={onSubmit} noValidate>
+        {/* The first button answers the enter key: it only works the forecast out. */}
+        <button type="submit" name="intent" value="refresh" className="visually-hidden" tabIndex={-1} aria-hidden="true">
+          Work it out
+        </button>
+        {children}
+        {state.step === 'check' ? (
+          <CheckAnswers values={state.values} sending={sending} words={words} />
+        ) : (
+          <EditForm key={drawn} isFirst={drawn === 0} draftName={draftName} formId={FORM_ID} />
+        )}
+      </form>
+    </FormWorldProvider>
+  );
+}
+
+/** A finding mended on the check page leads back to the check page. */
+function afterMend(next: OrderFormState): OrderFormState {
+  return { ...next, step: 'check', focus: null };
+}
+
+/** Takes up what was typed before, unless the page already answers something. */
+function useDraftAtFirst(draftName: string, isUntouched: boolean, take: (values: OrderFormState['values']) => void) {
+  const isLookedFor = useRef(false);
+  useEffect(() => {
+    if (isLookedFor.current) return;
+    isLookedFor.current = true;
+    const draft = isUntouched ? readDraft(draftName) : null;
+    if (draft) take(draft);
+  });
+}
+
+/** The browser's back button leaves the check page for the form, with everything still in it. */
+function useBackFromCheck(leave: () => void) {
+  const latest = useRef(leave);
+  useEffect(() => {
+    latest.current = leave;
+  });
+  useEffect(() => {
+    const onPopState = () => {
+      if (window.location.hash !== '#check') latest.current();
+    };
+    window.addEventListener('popstate', onPopState);
+    return () => window.removeEventListener('popstate', onPopState);
+  }, []);
+}
+
+/** Brings the hunter to the place the last button was about. */
+function useStandAt(state: OrderFormState, drawn: number) {
+  useEffect(() => {
+    if (drawn === 0) return;
+    const place = document.getElementById(state.step === 'check' ? 'check-heading' : (state.focus ?? ''));
+    place?.scrollIntoView({ block: 'start' });
+    place?.focus({ preventScroll: true });
+  }, [state, drawn]);
+}

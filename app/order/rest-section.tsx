@@ -1,0 +1,61 @@
+'use client';
+
+import { useFormContext, useWatch } from 'react-hook-form';
+import { Caution } from '@/app/_components/caution';
+import { minceName } from '@/lib/cuts';
+import { cookingCaution } from '@/lib/documents';
+import { capital, fatChoices, fatPercentChoices, poolPackMenu, restChoices, squaredOffChoices, type OrderFormValues } from '@/lib/forms';
+import { CAUTIONS } from '@/lib/rules';
+import { FindingsAt } from './findings';
+import { useFormWorld } from './form-context';
+import { CheckField, RadioField, SelectField, TextField } from './form-fields';
+import { FormSection } from './form-section';
+
+export function RestSection() {
+  const { shop, state } = useFormWorld();
+  const { control } = useFormContext<OrderFormValues>();
+  const addedFat = useWatch({ control, name: 'mince.addedFat' });
+  const mince = minceName(shop.country);
+  const { values } = state;
+  return (
+    <FormSection section="rest" number={3} title={`The rest and the ${mince}`}>
+      <RadioField name="rest" label="What becomes of everything you have not named?" choices={restChoices(shop.country)} />
+      <div id="at-rest" tabIndex={-1}>
+        <FindingsAt place={{ kind: 'field', field: 'rest' }} />
+      </div>
+      <SelectField
+        name="squaredOff"
+        label="Pieces squared off a joint go"
+        hint="A tied joint has straight edges; what comes off is good meat."
+        choices={squaredOffChoices(shop.country)}
+      />
+      <h3>{capital(mince)}</h3>
+      <div className="line-choices">
+        <SelectField name="mince.addedFat" label="Fat to add" choices={fatChoices()} />
+        <div className={addedFat === 'none' ? 'script-hidden' : undefined}>
+          <SelectField name="mince.fatPercent" label="Share of fat" choices={fatPercentChoices(values.mince.fatPercent)} />
+        </div>
+        <SelectField name="mince.pack" label={`Packs of ${mince}`} choices={poolPackMenu(shop, values.mince.pack)} />
+        <SelectField name="stewPack" label="Packs of stewing meat" choices={poolPackMenu(shop, values.stewPack)} />
+      </div>
+      <div id="at-mince" tabIndex={-1}>
+        <FindingsAt place={{ kind: 'field', field: 'mince' }} />
+      </div>
+      <h3>Fresh sausage</h3>
+      <TextField
+        name="sausage"
+        label="How much of your own meat goes into sausage?"
+        hint="Raw weight. The shop adds one part of pork to three parts of yours. Leave it empty for none."
+        optional
+        unit={shop.unit}
+        inputMode="decimal"
+        maxLength={20}
+      />
+      <CheckField name="noPork" label="No pork" hint="Nothing of pork may touch this order." />
+      <div id="at-products" tabIndex={-1}>
+        <FindingsAt place={{ kind: 'field', field: 'products' }} />
+      </div>
+      <Caution texts={[cookingCaution(shop.cookGameTo), CAUTIONS['keep-cold'].text, CAUTIONS['wound-trim'].text]} />
+    </FormSection>
+  );
+}
