@@ -7,6 +7,9 @@ const ownProject = [...onDatabase, 'tests/reference/**', 'tests/e2e/**', 'tests/
 export default defineConfig({
   resolve: { alias: { '@': import.meta.dirname } },
   test: {
+    // No test is a race: a loaded machine is not a fault.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     projects: [
       {
         extends: true,
@@ -33,8 +36,7 @@ export default defineConfig({
           include: [`tests/e2e/**/*${testFiles}`],
           pool: 'forks',
           fileParallelism: false,
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 120_000,
           globalSetup: 'tests/database/template.ts',
         },
       },

@@ -95,18 +95,25 @@ export function tissueKey(place: Place, tissue: TissueId): TissueKey {
   return `${place}:${tissue}`;
 }
 
-/** Splits a key into place, tissue, part and kind; drying belongs to no part. */
-export function readTissueKey(key: TissueKey): {
+/** A key taken apart: place, tissue, part and kind. Drying belongs to no part. */
+export type ReadTissue = {
   readonly place: Place;
   readonly tissue: TissueId;
   readonly part: PartId | null;
   readonly kind: TissueKind;
-} {
-  const colon = key.indexOf(':');
-  // The template type guarantees both halves; the casts only restore what indexOf loses.
-  const place = key.slice(0, colon) as Place;
-  const tissue = key.slice(colon + 1) as TissueId;
-  if (tissue === 'drying') return { place, tissue, part: null, kind: 'drying' };
-  const anatomy = ANATOMY[tissue];
-  return { place, tissue, part: anatomy.part, kind: anatomy.kind };
+};
+
+/** Every key there is, taken apart once: a plan reads some thousands of them. */
+const READ: ReadonlyMap<TissueKey, ReadTissue> = new Map([
+  ...(Object.entries(ANATOMY) as [Exclude<TissueId, 'drying'>, Anatomy][]).flatMap(([tissue, { part, sided, kind }]) =>
+    placesOf(sided).map((place): [TissueKey, ReadTissue] => [tissueKey(place, tissue), { place, tissue, part, kind }]),
+  ),
+  ['middle:drying', { place: 'middle', tissue: 'drying', part: null, kind: 'drying' }],
+]);
+
+/** Splits a key into place, tissue, part and kind. Throws on a tissue at a place where it does not grow. */
+export function readTissueKey(key: TissueKey): ReadTissue {
+  const read = READ.get(key);
+  if (!read) throw new Error(`No such tissue: ${key}`);
+  return read;
 }

@@ -3,6 +3,7 @@ import { type PartPlace, type AnimalFacts, WOUND_LOSS_PER_10K } from './animal-f
 import { readTissueKey, type TissueKey } from './anatomy';
 import { wholeHanging } from './hanging-weight';
 import { type ShareNode, buildShareTree, meanShares, pruneShareTree, shareMoments } from './share-tree';
+import type { Species } from './species';
 import { SPECIES } from './species/registry';
 
 /** Shares are handed to the whole-number allocation in parts per thousand million. */
@@ -56,7 +57,7 @@ export function isDelivered(facts: Pick<AnimalFacts, 'form' | 'missing'>, key: T
  */
 export function forecastCarcass(facts: AnimalFacts): CarcassForecast {
   const species = SPECIES[facts.speciesId];
-  const pruned = pruneShareTree(buildShareTree(species.composition), (key) => isDelivered(facts, key));
+  const pruned = pruneShareTree(shareTreeOf(species), (key) => isDelivered(facts, key));
   if (!pruned) throw new Error('Nothing was delivered');
   const whole = wholeHanging(species, facts);
   const bonelessAsDelivered = facts.form === 'boned-out' && facts.weight?.basis === 'boneless';
@@ -75,6 +76,17 @@ export function forecastCarcass(facts: AnimalFacts): CarcassForecast {
     return { key, grams, woundLossPer10k, woundGrams: Math.round((grams * woundLossPer10k) / 10_000) };
   });
   return { facts, hanging: spread(likely, hangingCv), hangingCv, tissues, tree: pruned.node };
+}
+
+const TREES = new Map<Species, ShareNode>();
+
+/** The tree of a species, built at its first use: it never changes. */
+function shareTreeOf(species: Species): ShareNode {
+  const known = TREES.get(species);
+  if (known) return known;
+  const tree = buildShareTree(species.composition);
+  TREES.set(species, tree);
+  return tree;
 }
 
 function woundLoss(facts: AnimalFacts, key: TissueKey): number {

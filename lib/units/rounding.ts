@@ -46,15 +46,12 @@ export function scaleHalfUp({ value, times, over }: {
 export function allocateByLargestRemainder(total: number, weights: readonly number[]): number[] {
   assertCount(total);
   weights.forEach(assertCount);
-  const sum = weights.reduce((running, weight) => running + BigInt(weight), 0n);
-  if (sum === 0n) {
+  const sum = weights.reduce((running, weight) => running + weight, 0);
+  if (sum === 0) {
     if (total > 0) throw new RangeError(`Nothing to share ${total} by: every weight is zero`);
     return weights.map(() => 0);
   }
-  const shares = weights.map((weight, index) => {
-    const exact = BigInt(total) * BigInt(weight);
-    return { index, units: Number(exact / sum), remainder: exact % sum };
-  });
+  const shares = total * sum <= Number.MAX_SAFE_INTEGER ? divideExactly(total, weights, sum) : divideBig(total, weights);
   const leftOver = total - shares.reduce((running, share) => running + share.units, 0);
   const lucky = new Set(
     [...shares]
@@ -69,6 +66,25 @@ function assertInteger(value: number | bigint): void {
   if (typeof value === 'number' && !Number.isSafeInteger(value)) {
     throw new RangeError(`Not a safe integer: ${value}`);
   }
+}
+
+type Share = { readonly index: number; readonly units: number; readonly remainder: number | bigint };
+
+/** Whole parts and remainders where every product is a safe integer: a plan divides some fifty tissues this way. */
+function divideExactly(total: number, weights: readonly number[], sum: number): readonly Share[] {
+  return weights.map((weight, index) => {
+    const exact = total * weight;
+    const remainder = exact % sum;
+    return { index, units: (exact - remainder) / sum, remainder };
+  });
+}
+
+function divideBig(total: number, weights: readonly number[]): readonly Share[] {
+  const sum = weights.reduce((running, weight) => running + BigInt(weight), 0n);
+  return weights.map((weight, index) => {
+    const exact = BigInt(total) * BigInt(weight);
+    return { index, units: Number(exact / sum), remainder: exact % sum };
+  });
 }
 
 function assertCount(value: number): void {
