@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import type { FieldWiring } from './field';
+import './password-input.css';
 
 type PasswordInputProps = {
   readonly wiring: FieldWiring;
@@ -13,7 +14,7 @@ type PasswordInputProps = {
 export function PasswordInput({ wiring, name, autoComplete }: PasswordInputProps) {
   const [shown, setShown] = useState(false);
   return (
-    <div className="together">
+    <div className="with-button">
       <input
         {...wiring}
         name={name}

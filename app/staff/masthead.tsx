@@ -1,5 +1,6 @@
 import { can, roleWords, type Permission, type StaffActor } from '@/lib/access';
 import { Wordmark } from '../_components/wordmark';
+import './masthead.css';
 import { signOutAction } from '../sign-in/actions';
 import { SectionLinks } from './section-links';
 
@@ -13,13 +14,13 @@ const sections: readonly { readonly href: string; readonly text: string; readonl
 /** The bar on top of every staff page: the sections this person may open, the find box, who is signed in. */
 export function Masthead({ staff, shop }: { readonly staff: StaffActor; readonly shop: string }) {
   return (
-    <header className="masthead">
+    <header className="masthead staff">
       <Wordmark href="/staff" shop={shop} />
       <nav className="nav" aria-label="Sections">
         <SectionLinks sections={sections.filter(({ permission }) => can(staff, permission)).map(({ href, text }) => ({ href, text }))} />
       </nav>
       <search className="masthead-find">
-        <form action="/staff" method="get" className="together">
+        <form action="/staff" method="get">
           <label htmlFor="masthead-find" className="visually-hidden">
             Find by number, name, phone or tag
           </label>
@@ -27,7 +28,7 @@ export function Masthead({ staff, shop }: { readonly staff: StaffActor; readonly
           <button className="button plain">Find</button>
         </form>
       </search>
-      <form action={signOutAction} className="row masthead-who">
+      <form action={signOutAction} className="masthead-who">
         <span>
           {staff.name} <span className="quiet-text">{roleWords(staff.role).name.toLowerCase()}</span>
         </span>

@@ -1,6 +1,6 @@
 import { isAPIError } from 'better-auth/api';
 import type { StaffActor } from '@/lib/access';
-import { isUserName, normalizeUserName } from '@/lib/forms';
+import { isUserName, longestPassword, normalizeUserName } from '@/lib/forms';
 import { recordAudit } from '@/lib/db/audit';
 import { database, withTransaction } from '@/lib/db/client';
 import { findStaff } from '@/lib/db/staff';
@@ -50,7 +50,9 @@ export async function signIn({ userName: typedName, password, headers, knownBrow
   // A browser that used up its own tries is a stranger again.
   if (taken.outcome === 'closed') return signIn({ userName, password, headers, knownBrowser: '', now });
 
-  const member = isUserName(userName) ? await findStaff(database(), { userName }) : null;
+  // A password longer than any of ours would be refused before it is hashed, and so tell by its speed that the name exists.
+  const possible = isUserName(userName) && password.length <= longestPassword * 2;
+  const member = possible ? await findStaff(database(), { userName }) : null;
   if (member === null || member.disabledAt !== null) {
     await verifyPassword(null, password);
     logSecurity('sign-in refused', { staffId: member?.id ?? null, address: clientAddress(headers) });

@@ -22,12 +22,12 @@ const currency = z
 
 const timeZone = z.string('Choose a time zone').refine(isTimeZone, 'Choose a time zone from the list');
 
-/** The fields of the settings that set-up asks for as well. */
+/** The fields of the settings that set-up asks for as well, in the order of both forms: errors are listed in it. */
 export const placeFields = {
   unit: z.enum(SHOP_UNITS, 'Choose pounds or kilograms'),
-  currency,
-  paper: z.enum(PAPERS, 'Choose the paper in your printer'),
   nameCountry: z.enum(NAME_COUNTRIES, 'Choose whose words you use for cuts'),
+  paper: z.enum(PAPERS, 'Choose the paper in your printer'),
+  currency,
   timeZone,
 };
 

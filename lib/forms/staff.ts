@@ -25,7 +25,10 @@ const userName = z
   );
 
 const personName = lineOf({ missing: 'Enter a name', longest: 60 });
-const password = z.string('Enter a password');
+const password = z.string('Enter a password').superRefine((typed, context) => {
+  const problem = passwordProblem(typed, []);
+  if (problem !== null) context.addIssue({ code: 'custom', message: problem });
+});
 
 /** Adding a person: name, user name, role, first password. */
 export const newStaffSchema = z

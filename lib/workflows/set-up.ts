@@ -19,11 +19,11 @@ export async function isSetUpOpen(): Promise<boolean> {
  * Sets the shop up in one go: shop, first price list, owner. `code` is the one-time code of the console. A wrong code is
  * said before anything else, so that nobody without it learns what else the form would say.
  */
-export async function setUpShop(typed: { readonly code?: string }, { code, now }: { code: string; now: Date }): Promise<FormOutcome<StaffMember>> {
+export async function setUpShop(typed: Readonly<Record<string, string>>, { code, now }: { code: string; now: Date }): Promise<FormOutcome<StaffMember>> {
   const keys = [{ key: throttleKey('set-up', 'code'), policy: setUpPolicy }];
   const taken = await takeTry(keys, now);
   if (taken.outcome === 'wait') return refuseForm(`Too many wrong codes. ${waitWords(taken.until, now)}`);
-  if (!isCode(typed.code ?? '', code)) {
+  if (!isCode(typed['code'] ?? '', code)) {
     logSecurity('set-up code refused', {});
     return refuseField('code', 'Enter the code as the console shows it. It changes each time Gambrel is started');
   }

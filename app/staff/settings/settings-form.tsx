@@ -45,7 +45,7 @@ export function SettingsForm({ version, settings, currencies, timeZones, locales
         <LinesField
           name="diseaseZones"
           label="Places whose animals need a disease test"
-          hint="Counties or hunting units, one a line, as hunters name them. An animal from there is not cut before its result is in."
+          hint="Counties or hunting units, one a line, as hunters name them. An animal from there needs its result before it is cut."
           answer={answer}
         />
         <RadioField
