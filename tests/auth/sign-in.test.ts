@@ -47,14 +47,17 @@ describe('signing in', () => {
 
   test('an unknown name costs as much time as a wrong password', async () => {
     await saveStaff();
-    const timed = async (userName: string): Promise<number> => {
-      const started = performance.now();
-      await trySignIn({ userName, password: 'wrong' });
-      return performance.now() - started;
+    const quickest = async (userName: string): Promise<number> => {
+      const times = [];
+      for (let tried = 0; tried < 4; tried += 1) {
+        const started = performance.now();
+        await trySignIn({ userName, password: 'wrong' });
+        times.push(performance.now() - started);
+      }
+      return Math.min(...times);
     };
-    await timed('eve');
-    const [unknown, wrong] = [await timed('eva'), await timed('ada')];
-    expect(unknown).toBeGreaterThan(wrong / 5);
+    const wrong = await quickest('ada');
+    expect(await quickest('eve')).toBeGreaterThan(wrong / 4);
   });
 
   test('two keyboards that compose letters differently type the same password', async () => {
