@@ -1,0 +1,29 @@
+/** The invented shop: every name, number and place in it is made up. */
+export const demoShop = {
+  shopName: 'Hollow Ash Game Cutting',
+  unit: 'lb',
+  currency: 'USD',
+  paper: 'letter',
+  nameCountry: 'us',
+  timeZone: 'America/Detroit',
+} as const;
+
+export const demoShopDetails = {
+  address: '14 Old Tannery Road\nHollow Ash',
+  phone: '555 0140',
+  storageCaution: 'Keep frozen at 0 F or colder. Thaw in the refrigerator.',
+  collectWithinDays: 7,
+  questionsContact: 'Ilse at the counter, 555 0140, 8 to 6',
+  diseaseZones: ['Osmer County'],
+} as const;
+
+export const demoStaff = {
+  owner: { name: 'Ruth Abernethy', userName: 'ruth' },
+  counter: { name: 'Ilse Grünwald', userName: 'ilse' },
+  cutter: { name: 'Tomasz Wójcik', userName: 'tomasz' },
+} as const;
+
+/** Counties of the invented country round the shop. */
+export const counties = ['Varley County', 'Pellan County', 'Thornby County', 'Quillan County', 'Hask Lake unit 12'] as const;
+/** The one of them from which animals are tested. */
+export const zoneCounty = 'Osmer County';
