@@ -1,4 +1,4 @@
-import { PRODUCTS, planOrder } from '@/lib/plan';
+import { type DoubleClaim, PRODUCTS, planOrder, settleClaims } from '@/lib/plan';
 import { type Edit, applyEdits } from '@/lib/instructions';
 import { type WeightUnit, formatWeight, scaleHalfUp } from '@/lib/units';
 import type { RuledOrder, Suggestion } from './rule';
@@ -21,10 +21,15 @@ export function afterEdits(order: RuledOrder, edits: readonly Edit[]): RuledOrde
  * shorter than before, that amount is lowered with it, and the consequence says so.
  */
 export function mend(order: RuledOrder, suggestion: Suggestion): readonly Suggestion[] {
-  const after = afterEdits(order, suggestion.edits);
-  const before = new Set(clashingPairs(order));
-  if (clashingPairs(after).some((pair) => !before.has(pair))) return [];
+  const { lines: linesAfter, products: productsAfter } = applyEdits(order.instructions, suggestion.edits);
+  const present = new Set(order.plan.forecast.tissues.map(({ key }) => key));
+  const before = new Set(clashingPairs(order.plan.doubles));
+  const doubles = settleClaims(linesAfter).doubles.filter(({ key }) => present.has(key));
+  if (clashingPairs(doubles).some((pair) => !before.has(pair))) return [];
+  // Planning anew is the dear part, and only a named amount can fall short.
+  if (productsAfter.length === 0 && linesAfter.every(({ askedGrams }) => askedGrams === null)) return [suggestion];
 
+  const after = afterEdits(order, suggestion.edits);
   const lines = after.plan.lines.filter((planned) => {
     const was = order.plan.lines.find(({ line }) => line.id === planned.line.id);
     return WORSE[shortfallOfLine(planned, after)] > (was ? WORSE[shortfallOfLine(was, order)] : 0);
@@ -68,8 +73,8 @@ export function roundedDown(grams: number, unit: WeightUnit): number {
   return scaleHalfUp({ value: tenths, times: TENTH_OF_A_POUND, over: 1_000_000 });
 }
 
-function clashingPairs({ plan }: RuledOrder): readonly string[] {
-  return plan.doubles.flatMap(({ lineIds }) =>
+function clashingPairs(doubles: readonly DoubleClaim[]): readonly string[] {
+  return doubles.flatMap(({ lineIds }) =>
     lineIds.flatMap((id, at) => lineIds.slice(at + 1).map((other) => [id, other].sort().join('+'))),
   );
 }

@@ -27,29 +27,31 @@ function absent(order: RuledOrder): readonly Absent[] {
 
 function suggestions({ line, places }: Absent, order: RuledOrder): readonly Suggestion[] {
   const { words } = order;
-  const boneless = places.length === 0 ? WITHOUT_BONE[line.cut] : undefined;
-  const side = places.length > 0 ? soundSide(line, places, order) : null;
+  const side = places.length > 0 ? soundSide(line, places, order) : line.side;
   return [
-    ...(boneless
-      ? mend(order, {
-          label: `${sentence(lineWords({ ...line, cut: boneless }, words))} instead`,
-          consequence: 'The same meat, without the bone.',
-          edits: [{ kind: 'set-cut', lineId: line.id, cut: boneless }],
-        })
-      : []),
-    ...(side
-      ? mend(order, {
-          label: placesOfLine(line).includes(side) ? `Only from the ${side}` : `Take it from the ${side}`,
-          consequence: `${sentence(lineWords({ ...line, side }, words))}.`,
-          edits: [{ kind: 'set-side', lineId: line.id, side }],
-        })
-      : []),
+    ...(side ? fromThere({ ...line, side }, line, order) : []),
     ...mend(order, {
       label: 'Take it off the list',
       consequence: `Taken off: ${lineWords(line, words)}.`,
       edits: [{ kind: 'remove-line', lineId: line.id }],
     }),
   ];
+}
+
+/** The line from a side that came, and without the bone where that did not. */
+function fromThere(there: InstructionLine, line: InstructionLine, order: RuledOrder): readonly Suggestion[] {
+  const cut = isBoneMissing(there, order) ? WITHOUT_BONE[line.cut] : line.cut;
+  if (!cut) return [];
+  const wish = sentence(lineWords({ ...there, cut }, order.words));
+  const isMoved = there.side !== line.side;
+  return mend(order, {
+    label: cut === line.cut ? `${line.side === 'both' ? 'Only' : 'Take it'} from the ${there.side}` : `${wish} instead`,
+    consequence: cut === line.cut ? `${wish}.` : 'The same meat, without the bone.',
+    edits: [
+      ...(isMoved ? [{ kind: 'set-side' as const, lineId: line.id, side: there.side }] : []),
+      ...(cut === line.cut ? [] : [{ kind: 'set-cut' as const, lineId: line.id, cut }]),
+    ],
+  });
 }
 
 export const partNotDelivered = defineRule<Absent>({

@@ -1,0 +1,184 @@
+import { readdirSync } from 'node:fs';
+import path from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Finding, RULES, type Rule, type RuledOrder, afterEdits, findAll, hasStop } from '@/lib/rules';
+import { anyOrder } from './any-order';
+
+const FOLDER = path.join(import.meta.dirname, '../../lib/rules/all');
+const fileNames = readdirSync(FOLDER).map((file) => file.replace(/\.ts$/, ''));
+
+const NEVER_SAID = /\b(please|sorry|valid|invalid|forbidden|required)\b/i;
+const UNFINISHED = /undefined|NaN|null|Infinity|\[object| {2}|\?|^\s|\s$/;
+
+function textsOf(finding: Finding): readonly string[] {
+  return [finding.message, finding.title, ...finding.suggestions.flatMap(({ label, consequence }) => [label, consequence])];
+}
+
+function stopKeys(order: RuledOrder): readonly string[] {
+  return findAll(order).filter(({ severity }) => severity === 'stop').map(({ key }) => key);
+}
+
+function camelCased(id: string): string {
+  return id.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+}
+
+describe('the registry', () => {
+  it('holds exactly the rules that have a file, each under the name of its file', () => {
+    expect(RULES.map(({ id }) => id).sort()).toEqual(fileNames.toSorted());
+  });
+
+  it('holds what each file exports under the name of its rule', async () => {
+    for (const id of fileNames) {
+      const module = (await import(path.join(FOLDER, `${id}.ts`))) as Record<string, Rule>;
+      expect(RULES, id).toContain(module[camelCased(id)]);
+    }
+  });
+});
+
+describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (id, rule) => {
+  const findings = rule.examples.invalid.flatMap(({ order }) => rule.find(order()).map((finding) => ({ finding, order: order() })));
+
+  it('says in plain words why, from where and of what it is', () => {
+    expect(rule.why.length).toBeGreaterThan(80);
+    expect(rule.source).not.toBe('');
+    expect(rule.stages.length).toBeGreaterThan(0);
+    for (const text of [rule.title, rule.why]) {
+      expect(text).not.toMatch(NEVER_SAID);
+      expect(text).not.toMatch(UNFINISHED);
+    }
+  });
+
+  it('has examples of both kinds, each at a stage it runs at', () => {
+    expect(rule.examples.valid.length).toBeGreaterThan(0);
+    expect(rule.examples.invalid.length).toBeGreaterThan(0);
+    for (const { order } of rule.examples.invalid) expect(rule.stages).toContain(order().stage);
+  });
+
+  it('finds nothing in its good examples', () => {
+    for (const order of rule.examples.valid) expect(rule.find(order())).toEqual([]);
+  });
+
+  it('says exactly this of its bad examples', () => {
+    for (const { order, messages } of rule.examples.invalid) {
+      expect(messages.length).toBeGreaterThan(0);
+      expect(rule.find(order()).map(({ message }) => message)).toEqual(messages);
+    }
+  });
+
+  it('speaks in one finished sentence, without blame', () => {
+    for (const { finding } of findings) {
+      expect(finding.message).toMatch(/^[A-Z0-9].*\.$/);
+      for (const text of textsOf(finding)) {
+        expect(text).not.toMatch(UNFINISHED);
+        expect(text).not.toMatch(NEVER_SAID);
+      }
+    }
+  });
+
+  it('gives each finding its own key', () => {
+    for (const { order } of rule.examples.invalid) {
+      const keys = rule.find(order()).map(({ key }) => key);
+      expect(new Set(keys).size).toBe(keys.length);
+      for (const key of keys) expect(key.startsWith(`${id}|`)).toBe(true);
+    }
+  });
+
+  it('suggests something for every finding, or says why it never does', () => {
+    for (const { finding } of findings) {
+      if (rule.noSuggestionBecause === null) expect(finding.suggestions.length).toBeGreaterThan(0);
+      else expect(finding.suggestions).toEqual([]);
+    }
+    expect(rule.noSuggestionBecause).not.toBe('');
+  });
+
+  it('is cleared by each of its suggestions, none of which raises a stop', () => {
+    for (const { finding, order } of findings) {
+      const before = stopKeys(order);
+      for (const { edits, label } of finding.suggestions) {
+        const after = afterEdits(order, edits);
+        expect(rule.find(after).map(({ key }) => key), label).not.toContain(finding.key);
+        expect(stopKeys(after).filter((key) => !before.includes(key)), label).toEqual([]);
+      }
+    }
+  });
+});
+
+describe('rules on any order', { timeout: 60_000 }, () => {
+  it('answer without throwing, in finished text, each finding under its own key', () => {
+    fc.assert(fc.property(anyOrder, (order) => {
+      const findings = findAll(order);
+      expect(new Set(findings.map(({ key }) => key)).size).toBe(findings.length);
+      for (const text of findings.flatMap(textsOf)) {
+        expect(text).not.toMatch(UNFINISHED);
+        expect(text).not.toMatch(NEVER_SAID);
+      }
+    }), { numRuns: 100 });
+  });
+
+  it('carry a suggestion unless the rule says why not', () => {
+    const never = new Set(RULES.filter(({ noSuggestionBecause }) => noSuggestionBecause !== null).map(({ id }) => id));
+    fc.assert(fc.property(anyOrder, (order) => {
+      for (const { ruleId, suggestions } of findAll(order)) expect(suggestions.length > 0).toBe(!never.has(ruleId));
+    }), { numRuns: 100 });
+  });
+
+  it('suggest nothing that leaves the finding standing or raises a stop that was not there', () => {
+    fc.assert(fc.property(anyOrder, (order) => {
+      const before = stopKeys(order);
+      for (const { key, suggestions } of findAll(order)) {
+        for (const { edits } of suggestions) {
+          const after = findAll(afterEdits(order, edits));
+          expect(after.map((finding) => finding.key)).not.toContain(key);
+          expect(after.filter((one) => one.severity === 'stop' && !before.includes(one.key))).toEqual([]);
+        }
+      }
+    }), { numRuns: 80 });
+  });
+
+  it('find the same whatever the order of the lines', () => {
+    const shuffled = anyOrder.chain((order) =>
+      fc.shuffledSubarray([...order.instructions.lines], { minLength: order.instructions.lines.length }).map((lines) => ({ order, lines })),
+    );
+    fc.assert(fc.property(shuffled, ({ order, lines }) => {
+      const edited = afterEdits({ ...order, instructions: { ...order.instructions, lines } }, []);
+      const keys = (one: RuledOrder): readonly string[] => findAll(one).map(({ key }) => key).sort();
+      expect(keys(edited)).toEqual(keys(order));
+    }), { numRuns: 100 });
+  });
+
+  it('come to an end of stops when their first suggestions are tapped one after another', () => {
+    fc.assert(fc.property(anyOrder, (start) => {
+      let order = start;
+      for (let step = 0; step < 60; step += 1) {
+        const stop = findAll(order).find(({ severity, suggestions }) => severity === 'stop' && suggestions.length > 0);
+        if (!stop) break;
+        order = afterEdits(order, stop.suggestions[0]?.edits ?? []);
+      }
+      const left = findAll(order).filter(({ severity }) => severity === 'stop');
+      expect(left.filter(({ ruleId }) => ruleId !== 'wait-for-test-result')).toEqual([]);
+      expect(hasStop(findAll(order))).toBe(left.length > 0);
+    }), { numRuns: 100 });
+  });
+
+  it('come to an end of questions too', () => {
+    fc.assert(fc.property(anyOrder, (start) => {
+      let order = start;
+      for (let step = 0; step < 120; step += 1) {
+        const finding = findAll(order).find(({ suggestions }) => suggestions.length > 0);
+        if (!finding) break;
+        order = afterEdits(order, finding.suggestions[0]?.edits ?? []);
+      }
+      expect(findAll(order).filter(({ suggestions }) => suggestions.length > 0)).toEqual([]);
+    }), { numRuns: 60 });
+  });
+});
+
+describe('findAll', () => {
+  it('puts stops before questions and questions before notes', () => {
+    fc.assert(fc.property(anyOrder, (order) => {
+      const ranks = findAll(order).map(({ severity }) => ['stop', 'ask', 'note'].indexOf(severity));
+      expect(ranks).toEqual(ranks.toSorted((a, b) => a - b));
+    }), { numRuns: 100 });
+  });
+});
