@@ -4,11 +4,13 @@ import { Wordmark } from './wordmark';
 type HunterPageProps = {
   readonly shop: { readonly name: string; readonly phone: string; readonly address: string };
   readonly wide?: boolean;
+  /** Small links at the foot. */
+  readonly foot?: ReactNode;
   readonly children: ReactNode;
 };
 
 /** A page for hunters: the shop's name at the top, how to reach it at the foot. */
-export function HunterPage({ shop, wide = false, children }: HunterPageProps) {
+export function HunterPage({ shop, wide = false, foot, children }: HunterPageProps) {
   return (
     <>
       <header className="masthead">
@@ -29,6 +31,7 @@ export function HunterPage({ shop, wide = false, children }: HunterPageProps) {
             </>
           )}
         </p>
+        {foot && <p>{foot}</p>}
       </footer>
     </>
   );

@@ -5,7 +5,7 @@ import { Caution } from '@/app/_components/caution';
 import { partName, pluralOf } from '@/lib/cuts';
 import { ageChoices, basisChoices, formChoices, sexChoices, speciesChoices, zoneChoices, type OrderFormValues } from '@/lib/forms';
 import { CAUTIONS } from '@/lib/rules';
-import { FindingsAt } from './findings';
+import { FindingsAtField } from './findings';
 import { useFormWorld } from './form-context';
 import { CheckField, RadioField, SelectField, TextField } from './form-fields';
 import { FormSection } from './form-section';
@@ -52,9 +52,7 @@ export function AnimalSection() {
         choices={zoneChoices()}
       />
       <Caution texts={[CAUTIONS['disease-zone'].text]} />
-      <div id="at-animal" tabIndex={-1}>
-        <FindingsAt place={{ kind: 'field', field: 'animal' }} />
-      </div>
+      <FindingsAtField field="animal" />
     </FormSection>
   );
 }

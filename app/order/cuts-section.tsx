@@ -4,7 +4,7 @@ import { PARTS, type PartId } from '@/lib/carcass';
 import { TARGETS, partName, targetName, targetsOfPart } from '@/lib/cuts';
 import { capital } from '@/lib/forms';
 import { FindingsAt } from './findings';
-import { useFormWorld } from './form-context';
+import { useFormWorld, useStand } from './form-context';
 import { LineRow } from './line-row';
 import { OrderChart } from './order-chart';
 import { FormSection } from './form-section';
@@ -41,7 +41,7 @@ function PartCard({ part, title }: { readonly part: PartId; readonly title: stri
   const lines = state.values.lines.map((line, index) => ({ line, index })).filter(({ line }) => TARGETS[line.target].part === part);
   const id = `part-${part}`;
   return (
-    <section className="panel part-card" id={id} tabIndex={-1} autoFocus={state.focus === id} aria-labelledby={`${id}-title`}>
+    <section className="panel part-card" {...useStand(id)} aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>{title}</h3>
       {lines.map(({ line, index }) => (
         <LineRow key={line.id} line={line} index={index} />

@@ -2,7 +2,7 @@
 
 import { FindingCard } from '@/app/_components/finding-card';
 import { RULES, type Finding, type FindingPlace } from '@/lib/rules';
-import { useLiveForm } from './form-context';
+import { useLiveForm, useStand } from './form-context';
 
 const RULE_BY_ID = new Map(RULES.map((rule) => [rule.id, rule]));
 
@@ -54,6 +54,16 @@ export function FindingList({ findings }: { readonly findings: readonly Finding[
 export function FindingsAt({ place }: { readonly place: FindingPlace }) {
   const { assessment } = useLiveForm();
   return <FindingList findings={(assessment?.findings ?? []).filter((finding) => isSamePlace(finding.place, place))} />;
+}
+
+type Field = Extract<FindingPlace, { kind: 'field' }>['field'];
+
+export function FindingsAtField({ field }: { readonly field: Field }) {
+  return (
+    <div {...useStand(`at-${field}`)}>
+      <FindingsAt place={{ kind: 'field', field }} />
+    </div>
+  );
 }
 
 function isSamePlace(a: FindingPlace, b: FindingPlace): boolean {

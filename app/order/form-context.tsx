@@ -37,3 +37,9 @@ export function useLiveForm(): LiveForm {
   if (!live) throw new Error('No live form around this part of the page');
   return live;
 }
+
+/** Makes an element a place a button can bring the hunter to. Without script the browser goes there by itself. */
+export function useStand(id: string) {
+  const { state } = useFormWorld();
+  return { id, tabIndex: -1, autoFocus: state.focus === id } as const;
+}

@@ -2,7 +2,7 @@
 
 import type { ReactNode } from 'react';
 import type { OrderSection } from '@/lib/forms';
-import { useFormWorld } from './form-context';
+import { useStand } from './form-context';
 
 type FormSectionProps = {
   readonly section: OrderSection;
@@ -14,10 +14,9 @@ type FormSectionProps = {
 
 /** One of the five topics of the form. */
 export function FormSection({ section, number, title, lede, children }: FormSectionProps) {
-  const { state } = useFormWorld();
   return (
     <section className="section order-section" aria-labelledby={section}>
-      <h2 id={section} tabIndex={-1} autoFocus={state.focus === section}>
+      <h2 {...useStand(section)}>
         <span className="section-number">{number}</span> {title}
       </h2>
       {lede && <p className="quiet-text">{lede}</p>}

@@ -2,7 +2,7 @@
 
 import { FieldGroup } from '@/app/_components/field';
 import { antlerChoices } from '@/lib/forms';
-import { FindingsAt } from './findings';
+import { FindingsAtField } from './findings';
 import { CheckField, SelectField } from './form-fields';
 import { FormSection } from './form-section';
 
@@ -18,9 +18,7 @@ export function KeepSection() {
         </div>
       </FieldGroup>
       <SelectField name="keep.antlers" label="Antlers" choices={antlerChoices()} />
-      <div id="at-keep" tabIndex={-1}>
-        <FindingsAt place={{ kind: 'field', field: 'keep' }} />
-      </div>
+      <FindingsAtField field="keep" />
     </FormSection>
   );
 }

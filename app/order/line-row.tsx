@@ -5,7 +5,7 @@ import { CUTS, TARGETS, cutName, cutsOf, targetName } from '@/lib/cuts';
 import { AS_SEEN_FIT, capital, packChoices, readPack, readSize, sideChoices, sizeChoices, type LineValues, type OrderFormValues } from '@/lib/forms';
 import { formatWeightRange } from '@/lib/units';
 import { FindingsAt } from './findings';
-import { useFormWorld, useLiveForm } from './form-context';
+import { useFormWorld, useLiveForm, useStand } from './form-context';
 import { HiddenField, RadioField, SelectField, TextField } from './form-fields';
 
 type LineRowProps = { readonly line: LineValues; readonly index: number };
@@ -22,7 +22,7 @@ export function LineRow({ line, index }: LineRowProps) {
   const opensAmount = line.asked !== '' || state.fieldErrors[`${at}.asked`] !== undefined;
 
   return (
-    <fieldset className="repeat" id={line.id} tabIndex={-1} autoFocus={state.focus === line.id}>
+    <fieldset className="repeat" {...useStand(line.id)}>
       <legend className="visually-hidden">{name}</legend>
       <div className="row apart">
         <h4 className="h3">{name}</h4>

@@ -6,7 +6,7 @@ import { minceName } from '@/lib/cuts';
 import { cookingCaution } from '@/lib/documents';
 import { capital, fatChoices, fatPercentChoices, poolPackMenu, restChoices, squaredOffChoices, type OrderFormValues } from '@/lib/forms';
 import { CAUTIONS } from '@/lib/rules';
-import { FindingsAt } from './findings';
+import { FindingsAtField } from './findings';
 import { useFormWorld } from './form-context';
 import { CheckField, RadioField, SelectField, TextField } from './form-fields';
 import { FormSection } from './form-section';
@@ -20,9 +20,7 @@ export function RestSection() {
   return (
     <FormSection section="rest" number={3} title={`The rest and the ${mince}`}>
       <RadioField name="rest" label="What becomes of everything you have not named?" choices={restChoices(shop.country)} />
-      <div id="at-rest" tabIndex={-1}>
-        <FindingsAt place={{ kind: 'field', field: 'rest' }} />
-      </div>
+      <FindingsAtField field="rest" />
       <SelectField
         name="squaredOff"
         label="Pieces squared off a joint go"
@@ -38,9 +36,7 @@ export function RestSection() {
         <SelectField name="mince.pack" label={`Packs of ${mince}`} choices={poolPackMenu(shop, values.mince.pack)} />
         <SelectField name="stewPack" label="Packs of stewing meat" choices={poolPackMenu(shop, values.stewPack)} />
       </div>
-      <div id="at-mince" tabIndex={-1}>
-        <FindingsAt place={{ kind: 'field', field: 'mince' }} />
-      </div>
+      <FindingsAtField field="mince" />
       <h3>Fresh sausage</h3>
       <TextField
         name="sausage"
@@ -52,9 +48,7 @@ export function RestSection() {
         maxLength={20}
       />
       <CheckField name="noPork" label="No pork" hint="Nothing of pork may touch this order." />
-      <div id="at-products" tabIndex={-1}>
-        <FindingsAt place={{ kind: 'field', field: 'products' }} />
-      </div>
+      <FindingsAtField field="products" />
       <Caution texts={[cookingCaution(shop.cookGameTo), CAUTIONS['keep-cold'].text, CAUTIONS['wound-trim'].text]} />
     </FormSection>
   );
