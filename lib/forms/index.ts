@@ -81,6 +81,7 @@ export {
   type ShopSettings,
 } from './shop-settings';
 export { isUserName, newStaffSchema, normalizeUserName, setUpSchema, type NewStaff, type SetUp } from './staff';
+export { figureText, weightFigure } from './figure-text';
 export { packBalance, type PackBalance } from './pack-balance';
 export {
   CHARGE_KINDS,
@@ -88,6 +89,7 @@ export {
   applyTariffIntent,
   parseTariffForm,
   readTariffForm,
+  tariffFormEntries,
   tariffFormValues,
   type BaseValues,
   type ChargeKind,
