@@ -1,0 +1,38 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import { ErrorSummary } from '@/app/_components/error-summary';
+import { type FormAnswer, useKeptForm } from '@/app/_components/kept-form';
+
+type ActionFormProps = {
+  readonly action: (before: FormAnswer, data: FormData) => Promise<FormAnswer>;
+  /** The page's title: "Error:" goes before it while the form stands refused. */
+  readonly title: string;
+  /** What the inputs hold at first, by name. */
+  readonly values?: FormAnswer['values'];
+  /** The order a form is about, at the version its page was read at. */
+  readonly order?: { readonly number: string; readonly version: number };
+  readonly id?: string;
+  readonly className?: string;
+  /** The inputs, given what they hold and what was refused. */
+  readonly children: (answer: FormAnswer, pending: boolean) => ReactNode;
+};
+
+/** A form of the counter: works without script, keeps what was typed, and lists on top what it was refused for. */
+export function ActionForm({ action, title, values, order, id, className = 'stack', children }: ActionFormProps) {
+  const { answer, pending, form } = useKeptForm(action, values);
+  const errors = [
+    ...answer.formErrors.map((message) => ({ message })),
+    ...Object.entries(answer.fieldErrors).map(([field, message]) => ({ id: field, message })),
+  ];
+  return (
+    <form {...form} id={id} className={className} aria-busy={pending}>
+      {/* Stands before the page's own title, and of two a browser shows the first. */}
+      {errors.length > 0 && <title>{`Error: ${title} · Gambrel`}</title>}
+      <ErrorSummary errors={errors} />
+      {order && <input type="hidden" name="number" value={order.number} />}
+      {order && <input type="hidden" name="baseVersion" value={order.version} />}
+      {children(answer, pending)}
+    </form>
+  );
+}

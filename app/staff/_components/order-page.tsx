@@ -1,0 +1,34 @@
+import type { ReactNode } from 'react';
+import { OrderNumber } from '@/app/_components/order-number';
+import type { StaffOrder } from '@/lib/workflows/staff-orders';
+import { StateTag } from './state-tag';
+import './counter.css';
+
+type OrderPageProps = {
+  readonly order: Pick<StaffOrder, 'number' | 'numberText' | 'hunter' | 'animalWords' | 'state' | 'stateWords'>;
+  /** What is done on this page: 'Take it in'. */
+  readonly task: string;
+  readonly children: ReactNode;
+};
+
+/** A page for one task on one order: which animal it is stands on top, so that nobody works on the wrong one. */
+export function OrderPage({ order, task, children }: OrderPageProps) {
+  return (
+    <main className="page wide" id="main">
+      <header className="order-header">
+        <a className="back" href={`/staff/orders/${order.number}`}>
+          Back to the order
+        </a>
+        <h1>{task}</h1>
+        <p className="order-line">
+          <OrderNumber number={order.numberText} />
+          <b>{order.hunter.name}</b>
+          <span>{order.animalWords}</span>
+          <StateTag state={order.state} words={order.stateWords} />
+        </p>
+      </header>
+      {children}
+      <title>{`${task} · ${order.numberText} · Gambrel`}</title>
+    </main>
+  );
+}

@@ -1,0 +1,34 @@
+'use server';
+
+import { redirect } from 'next/navigation';
+import type { FormAnswer } from '@/app/_components/kept-form';
+import { fieldNumber, fieldText, orderOf, refusedAnswer } from '@/app/staff/_components/form-answer';
+import { requireStaff } from '@/lib/auth/current-staff';
+import { ORDER_STEPS } from '@/lib/orders';
+import { answerForHunter, takeStep } from '@/lib/workflows/staff-orders';
+
+/** Takes the step whose button was pressed. */
+export async function takeStepAction(_before: FormAnswer, data: FormData): Promise<FormAnswer> {
+  const staff = await requireStaff('order.read');
+  const { number, baseVersion } = orderOf(data);
+  const step = ORDER_STEPS.find((one) => one === fieldText(data, 'step'));
+  if (!step) return refusedAnswer({ ok: false, message: 'Press the button of the step to take.', fieldErrors: {} }, data);
+  const outcome = await takeStep(staff, number, baseVersion, step);
+  if (!outcome.ok) return refusedAnswer(outcome, data);
+  redirect(`/staff/orders/${number}?done=${step}`);
+}
+
+/** Answers one question for a hunter who is on the phone. */
+export async function answerAction(_before: FormAnswer, data: FormData): Promise<FormAnswer> {
+  const staff = await requireStaff('order.answer');
+  const { number } = orderOf(data);
+  const questionId = fieldNumber(data, 'question');
+  const option = fieldNumber(data, 'option');
+  if (option < 0) {
+    const fieldErrors = { [`question-${questionId}`]: 'Choose what the hunter said.' };
+    return refusedAnswer({ ok: false, message: 'Choose what the hunter said.', fieldErrors }, data);
+  }
+  const outcome = await answerForHunter(staff, number, questionId, option);
+  if (!outcome.ok) return refusedAnswer(outcome, data);
+  redirect(`/staff/orders/${number}?done=answered`);
+}

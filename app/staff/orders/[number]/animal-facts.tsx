@@ -1,0 +1,47 @@
+import { ageChoices, basisChoices, capital, chosenLabel, formChoices, sexChoices, zoneChoices } from '@/lib/forms';
+import { formatDay, formatTemperature, formatWeight } from '@/lib/units';
+import type { StaffOrder } from '@/lib/workflows/staff-orders';
+import { CONDITION_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
+import { Fact } from './instruction-table';
+
+/** What is known of the animal: as it was found once it has come, as the hunter told of it before. */
+export function AnimalFacts({ order }: { readonly order: StaffOrder }) {
+  const { animal, arrival, shop, hangingGrams } = order;
+  const words = (grams: number): string => formatWeight(grams, shop.unit, shop.locale);
+  const known = arrival ?? animal;
+  const weight = known.weight;
+  return (
+    <dl className="facts">
+      {hangingGrams !== null && <Fact name="On the rail">{words(hangingGrams)}</Fact>}
+      <Fact name={arrival ? 'Came in at' : 'Hunter says'}>
+        {weight ? `${words(weight.grams)}, ${chosenLabel(basisChoices(), weight.basis)}` : 'no weight told'}
+      </Fact>
+      <Fact name="Sex, age">
+        {chosenLabel(sexChoices(animal.speciesId), known.sex)}, {chosenLabel(ageChoices(), known.ageClass).toLowerCase()}
+      </Fact>
+      <Fact name="Came as">{chosenLabel(formChoices(), known.form)}</Fact>
+      {arrival ? (
+        <>
+          <Fact name="Licence">{arrival.licence}</Fact>
+          <Fact name="Tag">{arrival.tag}</Fact>
+          <Fact name="Killed">
+            {formatDay(arrival.killedOn, shop.locale)}, {arrival.killedWhere}
+          </Fact>
+          <Fact name="Disease zone">{order.fromZone ? 'Yes' : 'No'}</Fact>
+          <Fact name="Sample">
+            {TEST_WORDS[arrival.test]}
+            {arrival.sampleNumber !== '' && `, ${arrival.sampleNumber}`}
+          </Fact>
+          {arrival.celsiusTenths !== null && <Fact name="Temperature">{formatTemperature(arrival.celsiusTenths, shop.unit === 'lb' ? 'F' : 'C', shop.locale)}</Fact>}
+          <Fact name="Condition">{capital(arrival.conditions.map((one) => CONDITION_WORDS[one].toLowerCase()).join(', ') || 'nothing noted')}</Fact>
+          {arrival.note !== '' && <Fact name="Note">{arrival.note}</Fact>}
+        </>
+      ) : (
+        <>
+          <Fact name="Taken at">{animal.takenWhere || 'not told'}</Fact>
+          <Fact name="Disease zone">{order.fromZone ? 'Yes' : chosenLabel(zoneChoices(), animal.diseaseZone)}</Fact>
+        </>
+      )}
+    </dl>
+  );
+}

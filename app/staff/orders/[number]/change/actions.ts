@@ -1,0 +1,34 @@
+'use server';
+
+import { redirect } from 'next/navigation';
+import { fieldText, orderOf } from '@/app/staff/_components/form-answer';
+import { requireStaff } from '@/lib/auth/current-staff';
+import { type OrderFormState, openedForm, readOrderForm, refusedForm, stepOrderForm } from '@/lib/forms';
+import { openOrderForm } from '@/lib/workflows/hunter-orders';
+import { changeInstructions } from '@/lib/workflows/staff-orders';
+
+/** The form and, beside it, why it is changed. */
+export type ChangeState = OrderFormState & { readonly reason?: string };
+
+/** Every button of the form. Without script each comes here; with script only the sending does. */
+export async function changeAction(_before: OrderFormState, data: FormData): Promise<ChangeState> {
+  const staff = await requireStaff('order.write');
+  const { number, baseVersion } = orderOf(data);
+  const reason = fieldText(data, 'reason');
+  const values = readOrderForm(data.entries());
+  const intent = fieldText(data, 'intent');
+  if (intent !== 'send') {
+    const shop = await openOrderForm();
+    if (!shop) return { ...refusedForm(values, { '': 'The shop has not been set up.' }), reason };
+    return { ...stepOrderForm(values, intent, shop), reason };
+  }
+  const outcome = await changeInstructions(staff, number, baseVersion, values, reason);
+  if (!outcome.ok) {
+    const hasFields = Object.keys(outcome.fieldErrors).length > 0;
+    return { ...refusedForm(values, hasFields ? outcome.fieldErrors : { '': outcome.message }), reason };
+  }
+  const sentTo = `/staff/orders/${number}?done=changed`;
+  // The page drops its draft before it follows.
+  if (data.has('scripted')) return { ...openedForm(values), sentTo };
+  redirect(sentTo);
+}

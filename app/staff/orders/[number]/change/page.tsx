@@ -1,0 +1,43 @@
+import { OrderForm } from '@/app/order/order-form';
+import '@/app/order/order.css';
+import { OrderPage } from '@/app/staff/_components/order-page';
+import { openedForm } from '@/lib/forms';
+import { isChangeable } from '@/lib/orders';
+import { openOrderForm } from '@/lib/workflows/hunter-orders';
+import { openOrder } from '../open-order';
+import { changeAction } from './actions';
+import { ReasonField } from './reason-field';
+
+export const metadata = { title: null };
+
+/** The cuts changed by the counter for a hunter: the hunter's own form, and a reason. */
+export default async function ChangePage({ params }: PageProps<'/staff/orders/[number]/change'>) {
+  const { order } = await openOrder((await params).number, 'order.write');
+  const opened = await openOrderForm();
+  if (!opened) throw new Error('The shop has not been set up');
+  const { formKey, ...shop } = opened;
+  return (
+    <OrderPage order={order} task="Change the cuts">
+      {isChangeable(order.state) ? (
+        <>
+          {order.arrival && <p className="notice">The animal has come in: what was found at receiving counts, whatever the form says of the animal.</p>}
+          <OrderForm
+            shop={shop}
+            opened={openedForm({ ...order.formValues, formKey: order.formValues.formKey || formKey })}
+            action={changeAction}
+            draftName={`gambrel:staff-change:${order.number}:${order.version}`}
+            title={`Change the cuts · ${order.numberText}`}
+            words={{ send: `Save as version ${order.instructionVersion + 1}`, after: 'The hunter sees the new version on their page. A sheet that is printed already is out of date then.' }}
+            header={null}
+          >
+            <input type="hidden" name="number" value={order.number} />
+            <input type="hidden" name="baseVersion" value={order.version} />
+            <ReasonField />
+          </OrderForm>
+        </>
+      ) : (
+        <p className="notice stop">This animal is {order.stateWords}: the knife has started, so the cuts can no longer be changed.</p>
+      )}
+    </OrderPage>
+  );
+}

@@ -1,0 +1,14 @@
+import { notFound } from 'next/navigation';
+import type { Permission, StaffActor } from '@/lib/access';
+import { requireStaff } from '@/lib/auth/current-staff';
+import { parseOrderNumber } from '@/lib/orders';
+import { type StaffOrder, readOrder } from '@/lib/workflows/staff-orders';
+
+/** The order an address names, for a person who holds the permission. Dashes and blanks do not matter; none is a 404. */
+export async function openOrder(text: string, permission: Permission): Promise<{ readonly staff: StaffActor; readonly order: StaffOrder }> {
+  const staff = await requireStaff(permission);
+  const number = parseOrderNumber(decodeURIComponent(text));
+  const order = number.ok ? await readOrder(staff, number.value) : null;
+  if (!order) notFound();
+  return { staff, order };
+}

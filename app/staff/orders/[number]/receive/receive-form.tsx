@@ -1,0 +1,169 @@
+'use client';
+
+import { useRef } from 'react';
+import { Field, FieldGroup } from '@/app/_components/field';
+import type { FormAnswer } from '@/app/_components/kept-form';
+import { ActionForm } from '@/app/staff/_components/action-form';
+import { CONDITION_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
+import type { NameCountry } from '@/lib/cuts';
+import type { Choice } from '@/lib/forms';
+import { CONDITIONS } from '@/lib/orders';
+import { TEST_STATES } from '@/lib/rules';
+import type { WeightUnit } from '@/lib/units';
+import { receiveAction } from './actions';
+import { SpotGrid } from './spot-grid';
+
+type ReceiveFormProps = {
+  readonly order: { readonly number: string; readonly version: number };
+  readonly title: string;
+  readonly values: Readonly<Record<string, string>>;
+  readonly days: { readonly today: string; readonly yesterday: string };
+  readonly unit: WeightUnit;
+  readonly country: NameCountry;
+  /** What the hunter's telling comes to, as a check on the scale. */
+  readonly expected: string;
+  readonly choices: Readonly<Record<'sex' | 'age' | 'form' | 'basis', readonly Choice[]>>;
+};
+
+export function ReceiveForm({ order, title, values, days, unit, country, expected, choices }: ReceiveFormProps) {
+  const killedOn = useRef<HTMLInputElement>(null);
+  const setDay = (day: string): void => {
+    if (killedOn.current) killedOn.current.value = day;
+  };
+  const tests = TEST_STATES.map((value) => ({ value, label: TEST_WORDS[value] }));
+  return (
+    <ActionForm action={receiveAction} order={order} title={title} values={values}>
+      {(answer, pending) => (
+        <>
+          <div className="three">
+            <section className="stack" aria-labelledby="papers">
+              <h2 id="papers">Papers</h2>
+              <Text name="licence" label="Licence number" answer={answer} isFirst />
+              <Text name="tag" label="Tag, seal or confirmation" answer={answer} />
+              <Field id="killedOn" label="Day it was killed" error={answer.fieldErrors['killedOn']}>
+                {(wiring) => (
+                  <div className="together">
+                    <input {...wiring} ref={killedOn} className="medium" type="date" name="killedOn" max={days.today} defaultValue={answer.values['killedOn']} />
+                    <span className="row script-only quick">
+                      <button className="button" type="button" onClick={() => setDay(days.today)}>
+                        Today
+                      </button>
+                      <button className="button" type="button" onClick={() => setDay(days.yesterday)}>
+                        Yesterday
+                      </button>
+                    </span>
+                  </div>
+                )}
+              </Field>
+              <Text name="killedWhere" label="Where: county, unit or estate" answer={answer} />
+              <Tick name="diseaseZone" label="That is a disease zone" answer={answer} />
+              <Pills name="test" legend="Disease sample" choices={tests} answer={answer} />
+              <Text name="sampleNumber" label="Sample number" hint="Where one was taken." answer={answer} />
+            </section>
+
+            <section className="stack" aria-labelledby="animal">
+              <h2 id="animal">Animal and scale</h2>
+              <div className="with-basis">
+                <Field id="weight" label="Weight" hint={expected} error={answer.fieldErrors['weight']}>
+                  {(wiring) => (
+                    <div className="with-unit">
+                      <input {...wiring} name="weight" inputMode="decimal" autoComplete="off" defaultValue={answer.values['weight']} maxLength={20} />
+                      <span className="unit">{unit}</span>
+                    </div>
+                  )}
+                </Field>
+              </div>
+              <Pills name="weightBasis" legend="Weighed how" choices={choices.basis} answer={answer} />
+              <Pills name="form" legend="How it came" choices={choices.form} answer={answer} />
+              <Pills name="sex" legend="Sex" choices={choices.sex} answer={answer} />
+              <Pills name="ageClass" legend="Age" choices={choices.age} answer={answer} />
+              <Field id="temperature" label="Temperature in the haunch" optional error={answer.fieldErrors['temperature']}>
+                {(wiring) => (
+                  <div className="with-unit">
+                    <input {...wiring} name="temperature" inputMode="text" autoComplete="off" defaultValue={answer.values['temperature']} maxLength={12} />
+                    <span className="unit">°{unit === 'lb' ? 'F' : 'C'}</span>
+                  </div>
+                )}
+              </Field>
+              <FieldGroup id="conditions" legend="Condition" optional>
+                <div className="pill-choices">
+                  {CONDITIONS.map((id) => (
+                    <label className="choice" key={id}>
+                      <input type="checkbox" name={`conditions.${id}`} defaultChecked={Boolean(answer.values[`conditions.${id}`])} />
+                      <span>{CONDITION_WORDS[id]}</span>
+                    </label>
+                  ))}
+                </div>
+              </FieldGroup>
+            </section>
+
+            <section className="stack" aria-labelledby="parts">
+              <h2 id="parts">Wounds and what did not come</h2>
+              <SpotGrid values={answer.values} country={country} />
+              <Field id="note" label="Note" optional error={answer.fieldErrors['note']}>
+                {(wiring) => <textarea {...wiring} name="note" rows={2} defaultValue={answer.values['note']} maxLength={500} />}
+              </Field>
+            </section>
+          </div>
+          <div className="buttons bar">
+            <button className="button primary large" disabled={pending}>
+              {pending ? 'Saving' : 'Save and check the cuts'}
+            </button>
+            <a className="button quiet" href={`/staff/orders/${order.number}`}>
+              Leave it
+            </a>
+          </div>
+        </>
+      )}
+    </ActionForm>
+  );
+}
+
+type InputProps = { readonly name: string; readonly label: string; readonly answer: FormAnswer };
+
+function Text({ name, label, answer, hint, isFirst = false }: InputProps & { readonly hint?: string; readonly isFirst?: boolean }) {
+  return (
+    <Field id={name} label={label} hint={hint} error={answer.fieldErrors[name]}>
+      {(wiring) => (
+        <input
+          {...wiring}
+          name={name}
+          defaultValue={answer.values[name]}
+          autoComplete="off"
+          autoCapitalize="characters"
+          spellCheck={false}
+          // The counter comes here to type the licence.
+          // oxlint-disable-next-line jsx-a11y/no-autofocus
+          autoFocus={isFirst}
+          maxLength={90}
+        />
+      )}
+    </Field>
+  );
+}
+
+function Tick({ name, label, answer }: InputProps) {
+  return (
+    <label className="choice">
+      <input type="checkbox" name={name} defaultChecked={Boolean(answer.values[name])} />
+      <span>{label}</span>
+    </label>
+  );
+}
+
+type PillsProps = { readonly name: string; readonly legend: string; readonly choices: readonly Choice[]; readonly answer: FormAnswer };
+
+function Pills({ name, legend, choices, answer }: PillsProps) {
+  return (
+    <FieldGroup id={name} legend={legend} error={answer.fieldErrors[name]}>
+      <div className="pill-choices">
+        {choices.map(({ value, label }) => (
+          <label className="choice" key={value}>
+            <input type="radio" name={name} value={value} defaultChecked={answer.values[name] === value} />
+            <span>{label}</span>
+          </label>
+        ))}
+      </div>
+    </FieldGroup>
+  );
+}

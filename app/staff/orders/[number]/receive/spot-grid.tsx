@@ -1,0 +1,87 @@
+'use client';
+
+import { useState } from 'react';
+import { CarcassDrawing } from '@/app/_components/carcass-drawing';
+import type { ChartPartState } from '@/app/_components/carcass-chart';
+import { PARTS, isSidedPart } from '@/lib/carcass';
+import { type NameCountry, partName, sidedName } from '@/lib/cuts';
+import { SPOTS, capital } from '@/lib/forms';
+import { SPOT_STATES, SPOT_WORDS, nextSpotState } from './receive-values';
+
+type SpotGridProps = { readonly values: Readonly<Record<string, string>>; readonly country: NameCountry };
+
+/** Left and right of every part, each a menu. Where script runs, the drawing shows the same and a tap on it moves the menu on. */
+export function SpotGrid({ values, country }: SpotGridProps) {
+  const [spots, setSpots] = useState<Readonly<Record<string, string>>>(() => Object.fromEntries(SPOTS.map(({ id }) => [id, values[`spots.${id}`] ?? ''])));
+  const set = (id: string, state: string): void => setSpots((before) => ({ ...before, [id]: state }));
+  const chartParts = SPOTS.map(({ id, part, place }): ChartPartState => {
+    const state = spots[id] ?? '';
+    const name = capital(sidedName(partName(part, country), place));
+    return {
+      part,
+      side: place,
+      state: state === 'absent' ? 'absent' : state === '' ? 'decided' : 'wounded',
+      name,
+      label: capital(partName(part, country)),
+      onSelect: () => set(id, nextSpotState(state)),
+    };
+  });
+  const menu = (id: string, name: string) => (
+    <select
+      id={`spots.${id}`}
+      name={`spots.${id}`}
+      aria-label={name}
+      className={spots[id] ? 'changed' : undefined}
+      value={spots[id] ?? ''}
+      onChange={(event) => set(id, event.target.value)}
+    >
+      {SPOT_STATES.map((state) => (
+        <option key={state} value={state}>
+          {SPOT_WORDS[state]}
+        </option>
+      ))}
+    </select>
+  );
+
+  return (
+    <div className="spots">
+      <table>
+        <caption className="visually-hidden">What is hit or did not come, by part and side</caption>
+        <thead>
+          <tr>
+            <th scope="col">Part</th>
+            <th scope="col">Left</th>
+            <th scope="col">Right</th>
+          </tr>
+        </thead>
+        <tbody>
+          {PARTS.map((part) => {
+            const name = partName(part, country);
+            return (
+              <tr key={part}>
+                <th scope="row">{capital(name)}</th>
+                {isSidedPart(part) ? (
+                  <>
+                    <td>{menu(`left-${part}`, capital(sidedName(name, 'left')))}</td>
+                    <td>{menu(`right-${part}`, capital(sidedName(name, 'right')))}</td>
+                  </>
+                ) : (
+                  <td colSpan={2}>{menu(`middle-${part}`, capital(name))}</td>
+                )}
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      {/* The menus say all of it; the drawing is for the eye and the finger. */}
+      <div className="spot-charts script-only" aria-hidden="true">
+        {(['left', 'right'] as const).map((side) => (
+          <figure className="chart" key={side}>
+            <figcaption>{capital(side)}</figcaption>
+            <CarcassDrawing side={side} parts={chartParts.filter((part) => part.side === side || part.side === 'middle')} isPointerOnly showsMuscles={false} />
+          </figure>
+        ))}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,46 @@
+import { DoneNotice } from '@/app/_components/done-notice';
+import { PageHeader } from '@/app/_components/page-header';
+import { momentWords } from '@/app/staff/_components/moments';
+import '@/app/staff/_components/counter.css';
+import { can } from '@/lib/access';
+import { requireStaff } from '@/lib/auth/current-staff';
+import { SPECIES, SPECIES_IDS } from '@/lib/carcass';
+import { CUT_IDS, cutName } from '@/lib/cuts';
+import { capital, tariffFormEntries, tariffFormValues } from '@/lib/forms';
+import { readTariff } from '@/lib/workflows/prices';
+import { shopSettings } from '@/lib/workflows/shop-settings';
+import { ExamplePrice } from './example-price';
+import { PriceForm } from './price-form';
+import { PriceList } from './price-list';
+
+export const metadata = { title: null };
+
+/** The price list: to read for the counter, to change for the owner. */
+export default async function PricesPage({ searchParams }: PageProps<'/staff/prices'>) {
+  const staff = await requireStaff('prices.read');
+  const [{ tariff, versionId, since, by }, shop, { done }] = await Promise.all([readTariff(staff), shopSettings(), searchParams]);
+  const mayChange = can(staff, 'prices.write');
+  const species = SPECIES_IDS.map((id) => ({ value: id, label: capital(SPECIES[id].name) }));
+  return (
+    <main className="page wide" id="main">
+      <PageHeader title="Prices" lede={`In force since ${momentWords(since, shop)}, set by ${by}. Without tax.`} />
+      <DoneNotice done={done} words={{ saved: 'Saved. Orders booked from now on go by these prices; earlier ones keep theirs.' }} />
+      {mayChange ? (
+        <PriceForm
+          tariff={tariff}
+          versionId={versionId}
+          values={Object.fromEntries(tariffFormEntries(tariffFormValues(tariff, shop.locale)))}
+          locale={shop.locale}
+          species={species}
+          cuts={CUT_IDS.map((id) => ({ value: id, label: capital(cutName(id, shop.nameCountry)) }))}
+        />
+      ) : (
+        <div className="split">
+          <PriceList tariff={tariff} locale={shop.locale} country={shop.nameCountry} />
+          <ExamplePrice tariff={tariff} locale={shop.locale} species={species} />
+        </div>
+      )}
+      <title>Prices · Gambrel</title>
+    </main>
+  );
+}
