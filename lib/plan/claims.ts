@@ -1,4 +1,4 @@
-import { type TissueKey, tissueKey } from '@/lib/carcass';
+import { ANATOMY, type TissueKey, readTissueKey, tissueKey } from '@/lib/carcass';
 import { TARGETS, keepsBone } from '@/lib/cuts';
 import { type InstructionLine, placesOfLine } from '@/lib/instructions';
 
@@ -23,14 +23,22 @@ export type DoubleClaim = {
   readonly lineIds: readonly string[];
 };
 
-/** Who gets each tissue, and which were promised twice. A thing is claimed at most once: the first line keeps it. */
-export function settleClaims(lines: readonly InstructionLine[]): {
+/**
+ * Who gets each tissue, and which were promised twice. A thing is claimed at most once: the first line keeps it.
+ * What is not there is claimed by nobody, and a bone or cover goes only with meat of its own part: the spine a loin
+ * was taken from in the field is no chop.
+ */
+export function settleClaims(
+  lines: readonly InstructionLine[],
+  isPresent: (key: TissueKey) => boolean = () => true,
+): {
   readonly owner: ReadonlyMap<TissueKey, InstructionLine>;
   readonly doubles: readonly DoubleClaim[];
 } {
   const claimants = new Map<TissueKey, InstructionLine[]>();
   for (const line of lines) {
     for (const key of claimsOf(line)) {
+      if (!isPresent(key) || !hasMeat(line, key, isPresent)) continue;
       const list = claimants.get(key);
       if (list) list.push(line);
       else claimants.set(key, [line]);
@@ -44,4 +52,10 @@ export function settleClaims(lines: readonly InstructionLine[]): {
     if (list.length > 1) doubles.push({ key, lineIds: list.map((line) => line.id) });
   }
   return { owner, doubles };
+}
+
+function hasMeat(line: InstructionLine, key: TissueKey, isPresent: (key: TissueKey) => boolean): boolean {
+  const { kind, part, place } = readTissueKey(key);
+  if (kind === 'muscle') return true;
+  return TARGETS[line.target].muscles.some((muscle) => ANATOMY[muscle].part === part && isPresent(tissueKey(place, muscle)));
 }

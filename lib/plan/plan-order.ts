@@ -63,8 +63,8 @@ const COVER_KEPT_PER_10K = 6_000;
  * is lost. Ranges are the 10th and 90th percentile of the same divisions.
  */
 export function planOrder(instructions: Instructions, forecast: CarcassForecast): Plan {
-  const { owner, doubles } = settleClaims(instructions.lines);
   const present = new Set(forecast.tissues.map((tissue) => tissue.key));
+  const { owner, doubles } = settleClaims(instructions.lines, (key) => present.has(key));
   const shares = new Map(
     forecast.tissues.map((tissue) => [tissue.key, sharesOf(tissue, owner.get(tissue.key) ?? null, instructions)]),
   );
@@ -80,7 +80,7 @@ export function planOrder(instructions: Instructions, forecast: CarcassForecast)
       line,
       packed: range(likely, (key) => (owner.get(key)?.id === line.id ? share(key, 'packed') : 0)),
       lost: doubles
-        .filter((double) => double.lineIds.includes(line.id) && double.lineIds[0] !== line.id && present.has(double.key))
+        .filter((double) => double.lineIds.includes(line.id) && double.lineIds[0] !== line.id)
         .map((double) => double.key),
     };
   });
@@ -101,7 +101,7 @@ export function planOrder(instructions: Instructions, forecast: CarcassForecast)
     lines,
     pools,
     ledger,
-    doubles: doubles.filter((double) => present.has(double.key)),
+    doubles,
     undecided: ledger.filter((row) => row.pools.undecided > 0).map((row) => row.key),
     products,
     mince,

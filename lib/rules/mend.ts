@@ -24,7 +24,7 @@ export function mend(order: RuledOrder, suggestion: Suggestion): readonly Sugges
   const { lines: linesAfter, products: productsAfter } = applyEdits(order.instructions, suggestion.edits);
   const present = new Set(order.plan.forecast.tissues.map(({ key }) => key));
   const before = new Set(clashingPairs(order.plan.doubles));
-  const doubles = settleClaims(linesAfter).doubles.filter(({ key }) => present.has(key));
+  const { doubles } = settleClaims(linesAfter, (key) => present.has(key));
   if (clashingPairs(doubles).some((pair) => !before.has(pair))) return [];
   // Planning anew is the dear part, and only a named amount can fall short.
   if (productsAfter.length === 0 && linesAfter.every(({ askedGrams }) => askedGrams === null)) return [suggestion];

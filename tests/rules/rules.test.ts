@@ -30,8 +30,8 @@ describe('the registry', () => {
 
   it('holds what each file exports under the name of its rule', async () => {
     for (const id of fileNames) {
-      const module = (await import(path.join(FOLDER, `${id}.ts`))) as Record<string, Rule>;
-      expect(RULES, id).toContain(module[camelCased(id)]);
+      const exported = (await import(path.join(FOLDER, `${id}.ts`))) as Record<string, Rule>;
+      expect(RULES).toContain(exported[camelCased(id)]);
     }
   });
 });
@@ -95,10 +95,10 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (id, rule) =>
   it('is cleared by each of its suggestions, none of which raises a stop', () => {
     for (const { finding, order } of findings) {
       const before = stopKeys(order);
-      for (const { edits, label } of finding.suggestions) {
+      for (const { edits } of finding.suggestions) {
         const after = afterEdits(order, edits);
-        expect(rule.find(after).map(({ key }) => key), label).not.toContain(finding.key);
-        expect(stopKeys(after).filter((key) => !before.includes(key)), label).toEqual([]);
+        expect(rule.find(after).map(({ key }) => key)).not.toContain(finding.key);
+        expect(stopKeys(after).filter((key) => !before.includes(key))).toEqual([]);
       }
     }
   });
