@@ -8,7 +8,7 @@ import { assertSound } from '@/lib/db/copy-database';
 import { databaseFile } from '@/lib/db/data-folder';
 import { preparedDataFolder } from './prepared-database';
 
-test('every row acknowledged before kill -9 is there afterwards, once', { timeout: 30_000 }, async () => {
+test('every row acknowledged before kill -9 is there afterwards, once', { timeout: 60_000 }, async () => {
   const folder = preparedDataFolder();
   const file = databaseFile(folder);
   for (let kill = 0; kill < 3; kill += 1) {
