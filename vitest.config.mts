@@ -10,9 +10,6 @@ export default defineConfig({
     // No test is a race: a loaded machine is not a fault.
     testTimeout: 60_000,
     hookTimeout: 60_000,
-    // A loaded machine takes ten times as long; a test that hangs is still found.
-    testTimeout: 20_000,
-    hookTimeout: 20_000,
     projects: [
       {
         extends: true,

@@ -14,7 +14,7 @@ export async function ensureSeason(folder, environment) {
       throw new Problem(`The demonstration was broken off while it was filled: remove ${folder}, then start it again.`);
     }
     console.log('Inventing a season.');
-    writeFileSync(namesFile, await outputOf('seed/demo.ts', environment));
+    writeFileSync(namesFile, await outputOf('seed/demo.ts', environment), { mode: 0o600 });
   }
   return readFileSync(namesFile, 'utf8').trimEnd();
 }
