@@ -46,7 +46,7 @@ function ShopFront({ shop }: { readonly shop: HunterShop }) {
         <h2 id="bring">What to bring</h2>
         <ul>
           <li>The animal, gutted and cooled as soon as you can.</li>
-          <li>Your licence, and the tag or confirmation number that goes with the animal.</li>
+          <li>Your hunting {shop.country === 'us' ? 'license' : 'licence'}, and the tag or confirmation number that goes with the animal.</li>
           <li>Where and when it was taken: the county or unit, and the day.</li>
         </ul>
       </section>

@@ -16,7 +16,7 @@ export function AnimalSection() {
   const speciesId = useWatch({ control, name: 'animal.speciesId' });
   return (
     <FormSection section="animal" number={1} title="The animal" lede="Tell us what you know. The shop weighs it when it comes in.">
-      <RadioField name="animal.speciesId" label="Which animal is it?" layout="choices two" choices={speciesChoices(shop.tariff)} />
+      <RadioField name="animal.speciesId" label="Which animal is it?" layout="pill-choices" choices={speciesChoices(shop.tariff)} />
       <RadioField name="animal.sex" label="Is it male or female?" layout="pill-choices" choices={sexChoices(speciesId)} />
       <RadioField name="animal.ageClass" label="How old is it?" layout="pill-choices" choices={ageChoices()} />
       <div className="together">

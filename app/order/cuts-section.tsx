@@ -50,8 +50,11 @@ function PartCard({ part, title }: { readonly part: PartId; readonly title: stri
       <div className="add-buttons" role="group" aria-label={`Add a cut of the ${title.toLowerCase()}`}>
         {targetsOfPart(part).map((target) => (
           <button type="submit" name="intent" value={`add:${target}`} key={target} className="button">
-            <span className="add-word">Add</span> {targetName(target, shop.country)}
-            {isWhole(target) && ', all of it'}
+            <span className="visually-hidden">Add </span>
+            <span className="plus">
+              {targetName(target, shop.country)}
+              {isWhole(target) && ', all of it'}
+            </span>
           </button>
         ))}
       </div>

@@ -41,10 +41,12 @@ export function EditForm({ isFirst, draftName, formId }: EditFormProps) {
                 <button type="submit" name="intent" value="check" className="button primary large">
                   Check your answers
                 </button>
-                <button type="submit" name="intent" value="refresh" className="button plain without-script">
+              </div>
+              <p className="without-script">
+                <button type="submit" name="intent" value="refresh" className="button plain">
                   Work out what I will get
                 </button>
-              </div>
+              </p>
               <p className="quiet-text">Nothing is sent yet. You see everything once more first.</p>
               <DraftKeeper name={draftName} opened={state.values} />
             </div>

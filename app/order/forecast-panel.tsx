@@ -42,8 +42,8 @@ export function ForecastPanel() {
       </summary>
       <h2 className="h3">What you will get</h2>
       <p className="quiet-text">
-        A forecast, worked out from animals like yours. Nine times in ten it stays under the highest figure, nine in ten over the
-        lowest.
+        A forecast from animals like yours. Eight times in ten the scale will show something between the lowest and the highest
+        figure.
       </p>
       <dl className="facts">
         <Fact row={view.hanging} label="On the rail" />

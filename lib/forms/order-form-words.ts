@@ -120,7 +120,7 @@ export function antlerChoices(): readonly Choice[] {
 }
 
 export function sideChoices(): readonly Choice[] {
-  const words: Readonly<Record<Exclude<LineSide, 'middle'>, string>> = { both: 'both sides', left: 'left side only', right: 'right side only' };
+  const words: Readonly<Record<Exclude<LineSide, 'middle'>, string>> = { both: 'both sides', left: 'left only', right: 'right only' };
   return (['both', 'left', 'right'] as const).map((value) => ({ value, label: words[value] }));
 }
 
