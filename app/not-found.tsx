@@ -1,13 +1,14 @@
-import type { Metadata } from 'next';
 import Link from 'next/link';
 import { PageHeader } from './_components/page-header';
 import { PlainPage } from './_components/plain-page';
 
-export const metadata: Metadata = { title: 'Nothing here' };
+// Written below: the title of a page that turned out missing does not reach the browser from here.
+export const metadata = { title: null };
 
 export default function NotFound() {
   return (
     <PlainPage>
+      <title>Nothing here · Gambrel</title>
       <PageHeader
         title="There is nothing at this address"
         lede="The link may have been cut short or have run out, or the page has moved."

@@ -1,10 +1,9 @@
-import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import Link from 'next/link';
 import { pathHeader } from '@/lib/auth/request-path';
 import { PageHeader } from '../_components/page-header';
 
-export const metadata: Metadata = { title: 'Not for this account' };
+export const metadata = { title: null };
 
 const names: Readonly<Record<string, string>> = {
   prices: 'prices',
@@ -18,6 +17,7 @@ export default async function NotForThisAccount() {
   const section = /^\/staff\/([a-z-]+)/.exec(path)?.[1] ?? '';
   return (
     <main className="page wide" id="main">
+      <title>Not for this account · Gambrel</title>
       <PageHeader title={`Your account cannot open ${names[section] ?? 'this page'}. Ask the owner.`} />
       <p className="buttons">
         <Link className="button plain" href="/staff">

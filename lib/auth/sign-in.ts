@@ -3,7 +3,7 @@ import type { StaffActor } from '@/lib/access';
 import { isUserName, longestPassword, normalizeUserName } from '@/lib/forms';
 import { recordAudit } from '@/lib/db/audit';
 import { database, withTransaction } from '@/lib/db/client';
-import { findStaff } from '@/lib/db/staff';
+import { findStaff, removeExpiredSessions } from '@/lib/db/staff';
 import { auth } from './auth';
 import { clientAddress, isHttps } from './client-address';
 import { knownBrowserMark, withKnownBrowserMark } from './known-browser';
@@ -71,6 +71,7 @@ export async function signIn({ userName: typedName, password, headers, knownBrow
   await withTransaction(async (transaction) => {
     await forgiveTry(transaction, [...keys, { key: throttleKey('account', userName), policy: accountPolicy }], now);
     if (before) await transaction.staffSession.deleteMany({ where: { token: before.session.token } });
+    await removeExpiredSessions(transaction, new Date());
     await recordAudit(transaction, staff, 'signed-in');
   });
   return { ok: true, staff, knownBrowser: withKnownBrowserMark(knownBrowser, userName, authSecret()), setCookie };

@@ -75,8 +75,8 @@ export async function countOwners(transaction: DatabaseTransaction): Promise<num
 }
 
 /** Forgets sessions that ran out. */
-export async function removeExpiredSessions(client: Database, now: Date): Promise<void> {
-  await client.staffSession.deleteMany({ where: { expiresAt: { lt: now } } });
+export async function removeExpiredSessions(transaction: DatabaseTransaction, now: Date): Promise<void> {
+  await transaction.staffSession.deleteMany({ where: { expiresAt: { lt: now } } });
 }
 
 async function endSessions(transaction: DatabaseTransaction, userId: string): Promise<void> {
