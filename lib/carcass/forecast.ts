@@ -1,7 +1,7 @@
 import { type Range, allocateByLargestRemainder } from '@/lib/units';
 import { type PartPlace, type AnimalFacts, WOUND_LOSS_PER_10K } from './animal-facts';
 import { readTissueKey, type TissueKey } from './anatomy';
-import { wholeHanging } from './hanging-weight';
+import { WEIGHED_CV, wholeHanging } from './hanging-weight';
 import { type ShareNode, buildShareTree, meanShares, pruneShareTree, shareMoments } from './share-tree';
 import type { Species } from './species';
 import { SPECIES } from './species/registry';
@@ -63,7 +63,7 @@ export function forecastCarcass(facts: AnimalFacts): CarcassForecast {
   const bonelessAsDelivered = facts.form === 'boned-out' && facts.weight?.basis === 'boneless';
   const asDelivered = bonelessAsDelivered || facts.weight?.basis === 'hanging';
   const grams = bonelessAsDelivered && facts.weight ? facts.weight.grams : asDelivered ? whole.grams : whole.grams * pruned.kept;
-  const hangingCv = bonelessAsDelivered ? 0.005 : whole.cv;
+  const hangingCv = bonelessAsDelivered ? WEIGHED_CV : asDelivered ? whole.cv : cvOfDelivered(whole.cv, shareTreeOf(species), facts);
   const likely = Math.round(grams);
   const shares = meanShares(pruned.node);
   const allocated = allocateByLargestRemainder(
@@ -87,6 +87,13 @@ function shareTreeOf(species: Species): ShareNode {
   const tree = buildShareTree(species.composition);
   TREES.set(species, tree);
   return tree;
+}
+
+/** Relative spread of what was delivered of a whole animal: of its weight, and of the share of it that came. */
+function cvOfDelivered(wholeCv: number, tree: ShareNode, facts: AnimalFacts): number {
+  const { mean, meanSquare } = shareMoments(tree, (key) => (isDelivered(facts, key) ? 1 : 0));
+  const cameCvSquare = Math.max(0, meanSquare / (mean * mean) - 1);
+  return Math.sqrt((1 + wholeCv ** 2) * (1 + cameCvSquare) - 1);
 }
 
 function woundLoss(facts: AnimalFacts, key: TissueKey): number {

@@ -5,7 +5,7 @@ import type { Species, TypicalWeight, WeightBasis } from './species';
 export type UncertainWeight = { readonly grams: number; readonly cv: number };
 
 /** A scale reads to about half a percent. Judgement; a Class III scale is better. */
-const WEIGHED_CV = 0.005;
+export const WEIGHED_CV = 0.005;
 
 /** Carries a weight on any basis to the hanging weight of the whole carcass. Grams; relative variances add. */
 export function toHanging(species: Species, grams: number, basis: WeightBasis, cv: number): UncertainWeight {
