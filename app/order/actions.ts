@@ -11,7 +11,7 @@ export async function stepNewOrder(_before: OrderFormState, data: FormData): Pro
   if (intent !== 'send') {
     const shop = await openOrderForm();
     if (!shop) return refusedForm(values, { '': 'This shop is not open for orders yet.' });
-    return stepOrderForm(values, typeof intent === 'string' ? intent : '', shop);
+    return stepOrderForm(values, typeof intent === 'string' ? intent : '', data.get('step') === 'check' ? 'check' : 'edit', shop);
   }
   const placed = await placeOrder(values);
   if (!placed.ok) return refusedForm(values, { ...placed.fieldErrors, ...(hasFields(placed.fieldErrors) ? {} : { '': placed.message }) });

@@ -31,12 +31,6 @@ export function AnimalSection() {
         />
         <SelectField name="animal.weightBasis" label="Which weight is that?" choices={basisChoices()} empty="Choose if you gave a weight" />
       </div>
-      <RadioField name="animal.form" label="How will you bring it in?" choices={formChoices()} />
-      <CheckField
-        name="animal.filletsOut"
-        label={`The ${pluralOf(partName('fillet', shop.country))} are already out`}
-        hint="You took them yourself, or they were lost."
-      />
       <TextField
         name="animal.takenWhere"
         label="Where was it taken?"
@@ -52,6 +46,12 @@ export function AnimalSection() {
         choices={zoneChoices()}
       />
       <Caution texts={[CAUTIONS['disease-zone'].text]} />
+      <RadioField name="animal.form" label="How will you bring it in?" choices={formChoices()} />
+      <CheckField
+        name="animal.filletsOut"
+        label={`The ${pluralOf(partName('fillet', shop.country))} are already out`}
+        hint="You took them yourself, or they were lost."
+      />
       <FindingsAtField field="animal" />
     </FormSection>
   );

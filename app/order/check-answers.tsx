@@ -1,12 +1,11 @@
 'use client';
 
 import { useMemo } from 'react';
-import { estimateView, planView } from '@/lib/documents';
+import { cookingCaution, estimateView, planView } from '@/lib/documents';
 import { assessForm, capital, describedInstructions, orderAnswers, orderFormEntries, type OrderFormValues } from '@/lib/forms';
 import { Caution } from '@/app/_components/caution';
 import { PageHeader } from '@/app/_components/page-header';
 import { CAUTIONS } from '@/lib/rules';
-import { cookingCaution } from '@/lib/documents';
 import { FindingList } from './findings';
 import { useFormWorld } from './form-context';
 import { SendBar, type Sending } from './send-bar';
@@ -30,6 +29,7 @@ export function CheckAnswers({ values, sending, words }: CheckAnswersProps) {
         title={<span id="check-heading" tabIndex={-1}>Check your answers</span>}
         lede={stops.length > 0 ? 'Something does not fit yet. Settle it, then send.' : 'Read it over. Change what is not right, then send.'}
       />
+      <input type="hidden" name="step" value="check" />
       {orderFormEntries(values).map(([name, value]) => (
         <input key={name} type="hidden" name={name} value={value} />
       ))}
@@ -75,7 +75,7 @@ function Outlook({ values, assessment }: { readonly values: OrderFormValues; rea
   const { shop } = useFormWorld();
   const view = planView(assessment.plan, shop);
   const estimate = estimateView(assessment, describedInstructions(values, shop), shop);
-  const rows = [view.hanging, ...view.lines, ...view.pools, view.packedTotal];
+  const rows = [view.hanging, ...view.lines, ...view.pools, view.packedTotal].filter(({ range }) => range.high > 0);
   return (
     <section className="panel raised" aria-labelledby="outlook">
       <h2 id="outlook" className="h3">

@@ -37,8 +37,8 @@ export function ForecastPanel() {
         <span className="forecast-line">
           <span className="nowrap">{likelyText(view.packedTotal.range, shop)} to take home</span>
           <span className="nowrap">{estimate.likely}</span>
+          {stops > 0 && <span className="tag stop">{stops === 1 ? '1 thing does not fit' : `${stops} things do not fit`}</span>}
         </span>
-        {stops > 0 && <span className="tag stop">{stops === 1 ? '1 thing does not fit' : `${stops} things do not fit`}</span>}
       </summary>
       <h2 className="h3">What you will get</h2>
       <p className="quiet-text">
@@ -78,7 +78,9 @@ function Fact({ row, label }: { readonly row: ForecastRow; readonly label: strin
   );
 }
 
-function Bars({ title, rows, most }: { readonly title: string; readonly rows: readonly ForecastRow[]; readonly most: number }) {
+function Bars({ title, rows: all, most }: { readonly title: string; readonly rows: readonly ForecastRow[]; readonly most: number }) {
+  // What is ground is in its pool, not in its line.
+  const rows = all.filter(({ range }) => range.high > 0);
   if (rows.length === 0) return null;
   return (
     <>

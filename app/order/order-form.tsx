@@ -61,9 +61,9 @@ export function OrderForm({ shop, opened, action, draftName, title, words, heade
       return;
     }
     stop();
-    const next = stepOrderForm(values, intent, shop);
+    const next = stepOrderForm(values, intent, state.step, shop);
     if (next.step === 'check' && state.step !== 'check') window.history.pushState(null, '', '#check');
-    show(next.step === 'edit' && state.step === 'check' && intent.startsWith('mend:') ? afterMend(next) : next);
+    show(next);
   }
 
   function startAfresh() {
@@ -114,11 +114,6 @@ export function OrderForm({ shop, opened, action, draftName, title, words, heade
       </form>
     </FormWorldProvider>
   );
-}
-
-/** A finding mended on the check page leads back to the check page. */
-function afterMend(next: OrderFormState): OrderFormState {
-  return { ...next, step: 'check', focus: null };
 }
 
 /** Takes up what was typed before, unless the page already answers something. */

@@ -1,5 +1,6 @@
 import { TARGETS, USUAL_CUTS } from '@/lib/cuts';
 import { PARTS } from '@/lib/carcass';
+import { orderFormEntries } from './order-form-entries';
 import { type OrderFormShop, applyIntent, findingsOf } from './order-form-intents';
 import { type FieldErrors, parseOrderForm } from './order-form-schema';
 import type { OrderFormValues } from './order-form-values';
@@ -24,9 +25,11 @@ export function openedForm(values: OrderFormValues): OrderFormState {
   return { step: 'edit', values, fieldErrors: {}, focus: null, sentTo: null };
 }
 
-/** The form refused, with its sentences. */
+/** The form refused, with its sentences in the order of its fields; those of the whole form come first. */
 export function refusedForm(values: OrderFormValues, fieldErrors: FieldErrors): OrderFormState {
-  return { ...openedForm(values), fieldErrors };
+  const order = orderFormEntries(values).map(([name]) => name);
+  const sorted = Object.entries(fieldErrors).sort(([a], [b]) => order.indexOf(a) - order.indexOf(b));
+  return { ...openedForm(values), fieldErrors: Object.fromEntries(sorted) };
 }
 
 /** Adds every cut the shop makes unless told otherwise, leaving to the rest what would be ground anyway. */
@@ -48,6 +51,7 @@ export function stepOrderForm(values: OrderFormValues, intent: string, shop: Ord
   if (intent.startsWith('change:')) return { ...openedForm(values), focus: intent.slice('change:'.length) };
   if (intent === 'usual') return { ...openedForm(addUsualCuts(values, shop)), focus: 'cuts' };
   const next = applyIntent(values, intent, shop);
+  if (from === 'check' && intent.startsWith('mend:')) return { ...openedForm(next), step: 'check' };
   return { ...openedForm(next), focus: placeAfter(intent, values, next, shop) };
 }
 

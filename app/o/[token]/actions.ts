@@ -19,7 +19,7 @@ export async function stepOrderChange(_before: OrderFormState, data: FormData): 
   const intent = text(data, 'intent');
   if (intent !== 'send') {
     const order = await readHunterOrder(token);
-    return order ? stepOrderForm(values, intent, order.shop) : refusedForm(values, { '': 'That link does not open an order any more.' });
+    return order ? stepOrderForm(values, intent, text(data, 'step') === 'check' ? 'check' : 'edit', order.shop) : refusedForm(values, { '': 'That link does not open an order any more.' });
   }
   const changed = await changeOrder(token, wholeNumber(data, 'baseVersion'), values);
   if (!changed.ok) {

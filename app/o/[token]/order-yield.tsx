@@ -56,7 +56,7 @@ function Packed({ order: { packed, hangingGrams, shop } }: { readonly order: Hun
 }
 
 function Forecast({ order: { planView: view, assessment, instructions, shop, hangingGrams, invoice } }: { readonly order: HunterOrder }) {
-  const rows = [...view.lines, ...view.pools];
+  const rows = [...view.lines, ...view.pools].filter(({ range }) => range.high > 0);
   return (
     <section className="section" aria-labelledby="forecast">
       <h2 id="forecast">What you can expect</h2>

@@ -7,11 +7,8 @@ export function SentConfirmation({ order }: { readonly order: HunterOrder }) {
   const { shop } = order;
   return (
     <header className="panel raised confirmation">
-      <p className="notice good" role="status">
-        {shop.name} has your order.
-      </p>
       <h1>Order sent</h1>
-      <p>Your number</p>
+      <p role="status">{shop.name} has your order. This is its number:</p>
       <p>
         <OrderNumber number={order.numberText} big label="Your order number is" />
       </p>
