@@ -5,7 +5,7 @@ import { orConflict } from '@/lib/db/conflicts';
 import { insertInvoice, insertPayment } from '@/lib/db/invoices';
 import { type StoredOrder, loadOrder, nextInCounter } from '@/lib/db/orders';
 import { buildInvoice } from '@/lib/documents';
-import { type FormEntries, type OrderFormShop, type ShopSettings, parsePaymentForm } from '@/lib/forms';
+import { type FormEntries, type OrderFormShop, type ShopSettings, nestEntries, parsePaymentForm, textAt } from '@/lib/forms';
 import { type Assessment, animalWords, billFacts, canStep, packRows, stateWords, stepFrom } from '@/lib/orders';
 import { type Bill, priceOrder } from '@/lib/pricing';
 import { formatMoney } from '@/lib/units';
@@ -13,8 +13,9 @@ import { assessStored } from './assess-stored';
 import { changing, orderForChange, refuseWithin, saveChange } from './change-order';
 import { dayIn, momentWords } from './clock';
 import { invoicePapersOf } from './invoice-papers';
-import { type Outcome, refuseFields } from './outcome';
-import { shopSettings, shopView } from './shop-view';
+import { type Outcome, refuse, refuseFields } from './outcome';
+import { shopSettings } from './shop-settings';
+import { shopView } from './shop-view';
 
 /** The bill of an order: on its weighings once there are any, on the likely forecast before. */
 export function billOf(order: StoredOrder, assessment: Assessment, shop: OrderFormShop): Bill {
@@ -105,20 +106,30 @@ function documentOf(
   });
 }
 
-/** Records money received towards an invoice. The same payment form sent twice is one payment. */
+/**
+ * Records money received towards an invoice. The same payment form sent twice is one payment and answers the same; with
+ * another amount, or for another animal, it is refused.
+ */
 export async function takePayment(actor: StaffActor, number: string, entries: FormEntries): Promise<Outcome> {
   requirePermission(actor, 'payment.take');
   const settings = await shopSettings();
   const fields = [...entries];
+  const formKey = textAt(nestEntries(fields), 'formKey');
   const paid = await orConflict(
     () =>
       changing(async (transaction) => {
         const order = (await loadOrder(transaction, { number })) ?? refuseWithin('That order is not here any more.');
         const papers = invoicePapersOf(order, settings);
         if (!order.invoice || !papers) return refuseWithin('There is no invoice yet. Issue it first.');
-        if (papers.dueMinor === 0) return refuseWithin('This invoice is paid already.');
-        const parsed = parsePaymentForm(fields, { currency: order.tariff.currency, locale: settings.locale, dueMinor: papers.dueMinor });
+        const earlier = order.invoice.payments.find((payment) => payment.formKey === formKey);
+        const dueMinor = papers.dueMinor + (earlier?.amountMinor ?? 0);
+        if (dueMinor === 0) return refuseWithin('This invoice is paid already.');
+        const parsed = parsePaymentForm(fields, { currency: order.tariff.currency, locale: settings.locale, dueMinor });
         if (!parsed.ok) return parsed.fieldErrors;
+        if (earlier) {
+          const isSame = earlier.amountMinor === parsed.value.amountMinor && earlier.method === parsed.value.method;
+          return isSame ? null : refuseWithin('This payment was taken already, with other figures. It stands as it was first sent; load the page again for a further one.');
+        }
         await insertPayment(transaction, { invoiceId: order.invoice.id, ...parsed.value, by: actor.name });
         await saveChange(transaction, order);
         await recordAudit(transaction, actor, 'payment-taken', {
@@ -127,9 +138,9 @@ export async function takePayment(actor: StaffActor, number: string, entries: Fo
         });
         return null;
       }),
-    { formKey: 'sent-twice' as const },
+    { formKey: 'of-another-animal' as const },
   );
-  if (!paid.ok) return { ok: true };
+  if (!paid.ok) return refuse('This page was used already for another animal. Load it again, then take the payment.');
   if (!paid.value.ok) return paid.value;
   return paid.value.value ? refuseFields(paid.value.value) : { ok: true };
 }

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import type { Actor } from '@/lib/access';
 import { recordAudit } from '@/lib/db/audit';
 import { now } from '@/lib/db/clock';
@@ -12,13 +13,14 @@ import {
   listAudit,
   loadOrder,
 } from '@/lib/db/orders';
-import { type OrderDraft, type OrderFormShop, type OrderFormValues, parseOrderForm } from '@/lib/forms';
+import { type FieldErrors, type OrderDraft, type OrderFormShop, type OrderFormValues, parseOrderForm } from '@/lib/forms';
 import { type Instructions, applyEdits } from '@/lib/instructions';
 import { assessOrder, isChangeable, searchKeyOf, stateWords } from '@/lib/orders';
 import { assessStored, settleQuestions, signatureName } from './assess-stored';
 import { momentWords } from './clock';
 import { type Outcome, type Refusal, refuse, refuseFields } from './outcome';
-import { shopSettings, shopView } from './shop-view';
+import { shopSettings } from './shop-settings';
+import { shopView } from './shop-view';
 
 /** Thrown inside a transaction to undo it and answer with a refusal. */
 class Refused extends Error {
@@ -32,6 +34,11 @@ class Refused extends Error {
 /** Undoes the transaction and answers with a sentence. */
 export function refuseWithin(message: string): never {
   throw new Refused(refuse(message));
+}
+
+/** Undoes the transaction and answers with what is wrong at which field. */
+export function refuseFieldsWithin(fieldErrors: FieldErrors): never {
+  throw new Refused(refuseFields(fieldErrors));
 }
 
 /** Runs one change of one order in a transaction; a refusal inside undoes all of it. */
@@ -87,11 +94,15 @@ export async function changeWholeOrder(
   const done = await changing(async (transaction) => {
     const order = await orderForChange(transaction, by, change.baseVersion);
     if (!isChangeable(order.state)) refuseWithin(`This animal is ${stateWords(order.state)}: the knife has started, so the cuts can no longer be changed. Call the shop about what is still to be made.`);
+    // Once it has come, what was found counts, not what was told.
+    const animal = order.arrival ? order.animal : draft.animal;
+    const before = { hunter: order.hunter, animal: order.animal };
+    const after = { hunter: draft.hunter, animal };
+    const isTold = !isDeepStrictEqual(before, after);
+    if (!isTold && isDeepStrictEqual(order.instructions, draft.instructions)) return;
     refuseStops(draft, order, shop);
     await saveChange(transaction, order, {
-      // Once it has come, what was found counts, not what was told.
-      ...(order.arrival ? {} : { animal: draft.animal }),
-      hunter: draft.hunter,
+      ...after,
       searchKey: searchKeyOf({
         number: order.number,
         name: draft.hunter.name,
@@ -100,8 +111,9 @@ export async function changeWholeOrder(
         licence: order.arrival?.licence ?? '',
       }),
     });
+    if (isTold) await recordAudit(transaction, actor, 'details-changed', { orderId: order.id, before, after });
     await saveInstructions(transaction, order, draft.instructions, change.reason, actor);
-    await settleQuestions(transaction, { ...order, ...(order.arrival ? {} : { animal: draft.animal }), instructions: draft.instructions }, shop);
+    await settleQuestions(transaction, { ...order, animal, instructions: draft.instructions }, shop);
   });
   return done.ok ? { ok: true } : done;
 }
@@ -142,7 +154,7 @@ async function saveInstructions(
   reason: string,
   actor: Actor,
 ): Promise<void> {
-  if (JSON.stringify(instructions) === JSON.stringify(order.instructions)) return;
+  if (isDeepStrictEqual(instructions, order.instructions)) return;
   const number = order.instructionVersion + 1;
   await addInstructionVersion(transaction, { orderId: order.id, number, instructions, reason, by: signatureName(actor) });
   await recordAudit(transaction, actor, 'instructions-changed', {

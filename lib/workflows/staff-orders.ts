@@ -16,6 +16,7 @@ import {
   parsePackForm,
 } from '@/lib/forms';
 import {
+  type ArrivalDetails,
   type Assessment,
   type OrderState,
   type OrderStep,
@@ -40,11 +41,12 @@ import type { Bill } from '@/lib/pricing';
 import { formatWeight, parseWeight } from '@/lib/units';
 import { assessStored, settleQuestions } from './assess-stored';
 import { billOf } from './bill-order';
-import { answerWithOption, changeWholeOrder, changing, orderForChange, refuseWithin, saveChange } from './change-order';
+import { answerWithOption, changeWholeOrder, changing, orderForChange, refuseFieldsWithin, refuseWithin, saveChange } from './change-order';
 import { dayIn, momentWords } from './clock';
 import { type InvoicePapers, invoicePapersOf, paidMinor } from './invoice-papers';
 import { type Outcome, refuse, refuseFields } from './outcome';
-import { shopSettings, shopView } from './shop-view';
+import { shopSettings } from './shop-settings';
+import { shopView } from './shop-view';
 
 const PAGE_SIZE = 50;
 const OPEN_STATES: readonly OrderState[] = ['booked', 'received', 'hanging', 'on-hold', 'on-the-bench', 'packed', 'ready'];
@@ -92,7 +94,8 @@ export async function findOrders(
   return {
     exact: meant?.number ?? null,
     staleSheet: meant?.staleSheet ?? null,
-    message: meant?.message ?? null,
+    // Digits that are no number of ours may well be a telephone.
+    message: total > 0 ? null : (meant?.message ?? null),
     total,
     pages: Math.max(1, Math.ceil(total / PAGE_SIZE)),
     counts,
@@ -241,17 +244,21 @@ export async function receiveAnimal(
   const parsed = parseArrivalForm(values, { speciesId: known.animal.speciesId, shop, today: dayIn(settings.timeZone, now()) });
   if (!parsed.ok) return refuseFields(parsed.fieldErrors);
   const details = parsed.value;
-  const sameTag = await hasSameTag(database(), tagKey(details.tag), known.id);
-  if (sameTag) {
-    return refuseFields({ tag: `Animal ${formatOrderNumber(sameTag)} was taken in under this very tag. Look at both tags again.` });
-  }
   const done = await changing(async (transaction) => {
     const order = await orderForChange(transaction, { number }, baseVersion);
     const isFirst = canStep(order.state, 'receive');
     if (!isFirst && order.state !== 'received' && order.state !== 'hanging' && order.state !== 'on-hold') {
       refuseWithin(`This animal is ${stateWords(order.state)}; what came in can no longer be changed.`);
     }
-    const hangingGrams = details.weight.basis === 'hanging' ? details.weight.grams : order.hangingGrams;
+    // Looked up inside the transaction: two counters may hold the same tag at the same moment.
+    const sameTag = await hasSameTag(transaction, tagKey(details.tag), order.id);
+    if (sameTag) refuseFieldsWithin({ tag: `Animal ${formatOrderNumber(sameTag)} was taken in under this very tag. Look at both tags again.` });
+    const hangingGrams = onTheRail(order, details);
+    if (hangingGrams !== null && details.weight.basis !== 'boneless' && details.weight.grams < hangingGrams) {
+      refuseFieldsWithin({
+        weight: `That is less than the ${formatWeight(hangingGrams, shop.unit, shop.locale)} on the rail. Weigh it again, or correct the weight on the rail first.`,
+      });
+    }
     await saveChange(transaction, order, {
       ...(isFirst && { state: stepFrom(order.state, 'receive') }),
       searchKey: searchKeyOf({ number, name: order.hunter.name, phone: order.hunter.phone, tag: details.tag, licence: details.licence }),
@@ -265,6 +272,17 @@ export async function receiveAnimal(
     return settleQuestions(transaction, { ...order, arrival: details, hangingGrams }, shop);
   });
   return done.ok ? { ok: true, openQuestions: done.value } : done;
+}
+
+/**
+ * The weight on the rail after receiving, in grams: what was weighed there, or what came in without hide. A weight that
+ * was taken for the one on the rail by mistake goes with its correction.
+ */
+function onTheRail(order: StoredOrder, { weight }: ArrivalDetails): number | null {
+  const before = order.arrival?.weight;
+  const isCorrected = before?.grams !== weight.grams || before.basis !== weight.basis;
+  if (weight.basis === 'hanging') return isCorrected ? weight.grams : (order.hangingGrams ?? weight.grams);
+  return before?.basis === 'hanging' && before.grams === order.hangingGrams ? null : order.hangingGrams;
 }
 
 /** Records the weight on the rail, hide, head and lower legs off; the animal then hangs. */

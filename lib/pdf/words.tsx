@@ -1,0 +1,24 @@
+import { Text } from '@react-pdf/renderer';
+import type { Style } from '@react-pdf/types';
+import { familyOf } from './fonts';
+import { INK } from './styles';
+import type { Weight } from './text-width';
+
+type WordsProps = {
+  readonly size: number;
+  readonly weight?: Weight;
+  readonly leading?: number;
+  readonly color?: string;
+  readonly style?: Style;
+  /** The most lines it may take; what is over ends in dots. */
+  readonly lines?: number;
+  readonly children: string;
+};
+
+/** A run of text in the embedded face. Line height is set here, on the text itself, and nowhere above it. */
+export function Words({ size, weight = 400, leading = 1.27, color = INK, style = {}, lines, children }: WordsProps) {
+  const limit = lines === undefined ? {} : { maxLines: lines, textOverflow: 'ellipsis' as const };
+  return (
+    <Text style={{ fontFamily: familyOf(children), fontSize: size, fontWeight: weight, lineHeight: leading, color, ...limit, ...style }}>{children}</Text>
+  );
+}
