@@ -1,3 +1,4 @@
+import { vi } from 'vitest';
 import { hashPassword } from '@/lib/auth/password-hash';
 import { signIn, type SignInOutcome } from '@/lib/auth/sign-in';
 import type { Role } from '@/lib/access';
@@ -6,6 +7,9 @@ import { createStaff, type StaffMember } from '@/lib/db/staff';
 
 /** Long enough to sign with, and nobody's. */
 process.env['BETTER_AUTH_SECRET'] = 'tests-only-kJ8s7d6f5g4h3j2k1l0z9x8c7v6b5n4m';
+
+// Hashing is slow on purpose, and slower beside other work.
+vi.setConfig({ testTimeout: 60_000 });
 
 export const password = 'kettle orbit lantern moss';
 export const noon = new Date('2026-11-25T12:00:00Z');
