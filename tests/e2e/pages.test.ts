@@ -1,0 +1,142 @@
+import AxeBuilder from '@axe-core/playwright';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Role } from '@/lib/access';
+import { COUNTER, PHONE, useBrowser } from './browser';
+import { type ShopServer, serveShop } from './shop-server';
+import { openTestShop, signInAs } from './test-shop';
+import { type ToldOrder, broughtTo, buckForm, told } from './told-orders';
+
+let shop: ShopServer;
+let booked: ToldOrder;
+let bench: ToldOrder;
+let billed: ToldOrder;
+let cutterId: string;
+const browser = useBrowser();
+
+beforeAll(async () => {
+  shop = await serveShop(async () => {
+    const { counter, cutter } = await openTestShop();
+    cutterId = cutter.id;
+    booked = await told(buckForm('Ada Thorn'));
+    bench = await told(buckForm('Bo Lindqvist'));
+    await broughtTo('bench', bench, counter);
+    billed = await told(buckForm('Marisol Etxeberria-Winterbottom'));
+    await broughtTo('invoice', billed, counter);
+  });
+});
+afterAll(() => shop.stop());
+
+/** Every page: its route as the folders of app/ spell it, where to find one, and who may open it. */
+const STAFF: readonly Role[] = ['owner', 'counter', 'cutter'];
+const FRONT: readonly Role[] = ['owner', 'counter'];
+const PAGES: readonly { readonly route: string; readonly path: () => string; readonly roles: readonly Role[] | 'everyone' }[] = [
+  { route: '/', path: () => '/', roles: 'everyone' },
+  { route: '/order', path: () => '/order', roles: 'everyone' },
+  { route: '/o/[token]', path: () => `/o/${booked.token}`, roles: 'everyone' },
+  { route: '/o/[token]/change', path: () => `/o/${booked.token}/change`, roles: 'everyone' },
+  { route: '/sign-in', path: () => '/sign-in', roles: 'everyone' },
+  { route: '/staff', path: () => '/staff', roles: STAFF },
+  { route: '/staff/orders/[number]', path: () => `/staff/orders/${billed.number}`, roles: STAFF },
+  { route: '/staff/orders/[number]/receive', path: () => `/staff/orders/${booked.number}/receive`, roles: FRONT },
+  { route: '/staff/orders/[number]/hang', path: () => `/staff/orders/${booked.number}/hang`, roles: FRONT },
+  { route: '/staff/orders/[number]/change', path: () => `/staff/orders/${booked.number}/change`, roles: FRONT },
+  { route: '/staff/orders/[number]/pack', path: () => `/staff/orders/${bench.number}/pack`, roles: STAFF },
+  { route: '/staff/orders/[number]/bill', path: () => `/staff/orders/${billed.number}/bill`, roles: FRONT },
+  { route: '/staff/orders/[number]/release', path: () => `/staff/orders/${billed.number}/release`, roles: FRONT },
+  { route: '/staff/prices', path: () => '/staff/prices', roles: FRONT },
+  { route: '/staff/people', path: () => '/staff/people', roles: ['owner'] },
+  { route: '/staff/people/add', path: () => '/staff/people/add', roles: ['owner'] },
+  { route: '/staff/people/[id]', path: () => `/staff/people/${cutterId}`, roles: ['owner'] },
+  { route: '/staff/settings', path: () => '/staff/settings', roles: ['owner'] },
+];
+
+/** Every file that is handed out. */
+const FILES: typeof PAGES = [
+  { route: '/staff/orders/[number]/sheet.pdf', path: () => `/staff/orders/${bench.number}/sheet.pdf`, roles: STAFF },
+  { route: '/staff/orders/[number]/invoice.pdf', path: () => `/staff/orders/${billed.number}/invoice.pdf`, roles: FRONT },
+  { route: '/staff/sheets.pdf', path: () => `/staff/sheets.pdf?numbers=${bench.number}`, roles: STAFF },
+  { route: '/o/[token]/invoice.pdf', path: () => `/o/${billed.token}/invoice.pdf`, roles: 'everyone' },
+];
+
+test('every route of the program has a row in this table', async () => {
+  const { readdirSync } = await import('node:fs');
+  const routes = readdirSync('app', { recursive: true, encoding: 'utf8' })
+    .filter((file) => /(^|\/)(page\.tsx|route\.ts)$/.test(file))
+    .map((file) => `/${file.replace(/(^|\/)(page\.tsx|route\.ts)$/, '')}`.replace(/\/$/, '') || '/');
+  // Set-up is there only while nobody works here; it has a journey of its own.
+  expect(routes.filter((route) => route !== '/setup').toSorted()).toEqual([...PAGES, ...FILES].map((page) => page.route).toSorted());
+});
+
+describe('who may open what', () => {
+  test('nobody without signing in, except the public pages', async () => {
+    const page = await browser.open();
+    for (const { path, roles, route } of PAGES) {
+      const answer = await page.goto(`${shop.url}${path()}`);
+      if (roles === 'everyone') expect([route, answer?.status()]).toEqual([route, 200]);
+      else expect([route, new URL(page.url()).pathname]).toEqual([route, '/sign-in']);
+    }
+    for (const { path, roles, route } of FILES) {
+      const answer = await page.request.get(`${shop.url}${path()}`, { maxRedirects: 0 });
+      expect([route, answer.headers()['content-type']?.includes('pdf') ?? false]).toEqual([route, roles === 'everyone']);
+    }
+  });
+
+  test.each<Role>(['owner', 'counter', 'cutter'])('%s: the pages of their work, and a plain refusal of the rest', async (role) => {
+    const page = await browser.open({ viewport: COUNTER });
+    await signInAs(page, shop.url, role);
+    for (const { path, roles, route } of PAGES) {
+      const answer = await page.goto(`${shop.url}${path()}`);
+      const allowed = roles === 'everyone' || roles.includes(role);
+      // Somebody signed in needs no sign-in page.
+      if (route === '/sign-in') continue;
+      expect([route, answer?.status()]).toEqual([route, allowed ? 200 : 403]);
+      if (!allowed) expect(await page.locator('body').textContent()).toMatch(/Your account cannot .*Ask the owner/);
+    }
+    for (const { path, roles, route } of FILES) {
+      const answer = await page.request.get(`${shop.url}${path()}`);
+      const allowed = roles === 'everyone' || roles.includes(role);
+      expect([route, answer.headers()['content-type']?.includes('pdf') ?? false]).toEqual([route, allowed]);
+    }
+  });
+});
+
+describe.each([
+  { size: 'phone', viewport: PHONE },
+  { size: 'counter', viewport: COUNTER },
+])('on a $size', ({ viewport }) => {
+  test('every page passes the accessibility scan, target sizes included, and does not scroll sideways', async () => {
+    const page = await browser.open({ viewport });
+    await signInAs(page, shop.url, 'owner');
+    for (const { path, route } of PAGES) {
+      await page.goto(`${shop.url}${path()}`);
+      const scan = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+        .options({ rules: { 'target-size': { enabled: true } } })
+        .analyze();
+      const found = scan.violations.map(({ id, nodes }) => `${route}: ${id} at ${nodes.map((node) => node.target.join(' ')).slice(0, 3).join(', ')}`);
+      expect(found).toEqual([]);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      expect([route, wide]).toEqual([route, 0]);
+    }
+  });
+});
+
+test('no page asks anything of another host, and every answer carries the security headers', async () => {
+  const page = await browser.open();
+  const foreign: string[] = [];
+  page.on('request', (request) => {
+    if (!request.url().startsWith(shop.url) && !request.url().startsWith('data:')) foreign.push(request.url());
+  });
+  for (const path of ['/', '/order', `/o/${booked.token}`, '/not-there', '/sign-in']) {
+    const answer = await page.goto(`${shop.url}${path}`);
+    const headers = answer?.headers() ?? {};
+    const policy = headers['content-security-policy'] ?? '';
+    expect(policy).toMatch(/script-src[^;]*'nonce-/);
+    expect(policy.match(/script-src[^;]*/)?.[0]).not.toContain("'unsafe-inline'");
+    expect(policy).toContain("object-src 'none'");
+    expect(policy).toContain("frame-ancestors 'none'");
+    expect(headers['x-content-type-options']).toBe('nosniff');
+    expect(headers['x-powered-by']).toBeUndefined();
+  }
+  expect(foreign).toEqual([]);
+});
