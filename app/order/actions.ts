@@ -14,7 +14,7 @@ export async function stepNewOrder(_before: OrderFormState, data: FormData): Pro
     return stepOrderForm(values, typeof intent === 'string' ? intent : '', data.get('step') === 'check' ? 'check' : 'edit', shop);
   }
   const placed = await placeOrder(values);
-  if (!placed.ok) return refusedForm(values, { ...placed.fieldErrors, ...(hasFields(placed.fieldErrors) ? {} : { '': placed.message }) });
+  if (!placed.ok) return refusedForm(values, hasFields(placed.fieldErrors) ? placed.fieldErrors : { '': placed.message });
   const sentTo = `/o/${placed.token}?sent=1`;
   // The phone clears its draft before it follows.
   if (data.has('scripted')) return { ...openedForm(values), sentTo };

@@ -41,9 +41,10 @@ function addUsualCuts(values: OrderFormValues, shop: OrderFormShop): OrderFormVa
 
 /**
  * What a button leads to: 'check' reads the answers over where nothing is missing, 'change:<section>' goes back to
- * one section, 'usual' adds the usual cuts, anything else is an intent of `applyIntent`. Sending is not a step: the server does it.
+ * one section, 'usual' adds the usual cuts, anything else is an intent of `applyIntent`. A finding mended while reading over leads back to reading over.
+ * Sending is not a step: the server does it.
  */
-export function stepOrderForm(values: OrderFormValues, intent: string, shop: OrderFormShop): OrderFormState {
+export function stepOrderForm(values: OrderFormValues, intent: string, from: OrderFormStep, shop: OrderFormShop): OrderFormState {
   if (intent === 'check') {
     const parsed = parseOrderForm(values, shop);
     return parsed.ok ? { ...openedForm(values), step: 'check' } : refusedForm(values, parsed.fieldErrors);
