@@ -1,5 +1,5 @@
 import { PARTS, type PartId, type Place, type Wound, type WoundSeverity, isSidedPart, placesOf, readTissueKey } from '@/lib/carcass';
-import { CUTS, TARGETS, cutName, isUsual, knifeOrder, minceName, partName, sidedName, targetName } from '@/lib/cuts';
+import { CUTS, type CutId, TARGETS, type TargetId, cutName, isUsual, knifeOrder, minceName, partName, sidedName, targetName } from '@/lib/cuts';
 import { type Instructions, type InstructionLine, placesOfLine } from '@/lib/instructions';
 import { type ArrivalDetails, type DescribedAnimal, type ShopView, animalWords, formatOrderNumber, scanCode } from '@/lib/orders';
 import { type Plan, PRODUCTS } from '@/lib/plan';
@@ -8,19 +8,31 @@ import { formatThickness, formatWeight } from '@/lib/units';
 
 /** One line of the sheet: PART - ACTION - SIZE - PACK. */
 export type SheetLine = {
-  /** 'LEFT HAUNCH', 'TOPSIDE, BOTH'. */
+  /** 'LEFT HAUNCH', 'TOPSIDE L + R'. */
   readonly part: string;
+  /** The same without its side, and shorter: 'RIBS & FLANK', 'REST OF SHOULDER'; in the block of the haunch 'THE REST'. */
+  readonly name: string;
+  /** Which half it speaks of; 'middle' for what has none. */
+  readonly side: Place | 'both';
+  /** The whole order: 'WHOLE, SILVERSKIN OFF'. */
   readonly action: string;
+  /** What to make, shorter: 'WHOLE'. */
+  readonly make: string;
+  /** How to make it, to stand smaller beside it: 'silverskin off'; often ''. */
+  readonly manner: string;
   readonly size: string;
   readonly pack: string;
   /** Whether it is not what the shop does anyway: printed heavy. */
   readonly isDeparture: boolean;
-  /** What the cutter must know of it: 'left hit: cut wide'. */
+  /** What the cutter must know of it: 'LEFT HIT: CUT WIDE'. */
   readonly note: string;
 };
 
 /** A block of lines in knife order. */
 export type SheetBlock = { readonly title: string; readonly seams: string; readonly lines: readonly SheetLine[] };
+
+/** A bar across the sheet. Its kind is drawn as a shape, so that it is told without reading and without colour. */
+export type SheetStop = { readonly text: string; readonly kind: 'hold' | 'hazard' | 'never' | 'save' };
 
 export type SheetMark = { readonly part: PartId; readonly place: Place; readonly kind: 'wound' | 'absent'; readonly severity: WoundSeverity | null };
 
@@ -35,21 +47,28 @@ export type CuttingSheet = {
   readonly printed: string;
   readonly animal: string;
   readonly hunter: string;
+  readonly surname: string;
   readonly shop: string;
   /** Short bars that stop the knife or the hand: 'HOLD - TEST PENDING'. Worst first. */
-  readonly stops: readonly string[];
-  /** 'Hanging 92.4 lb' or 'Forecast hanging about 92 lb'. */
+  readonly stops: readonly SheetStop[];
+  /** 'Hanging: 92.40 lb' or 'Hanging, forecast: 92.40 lb'. */
   readonly weight: string;
   readonly marks: readonly SheetMark[];
+  /** The marks in words: 'Hit: left haunch (heavy). None of it to mince. Did not come: both fillets.', or ''. */
+  readonly markWords: string;
   readonly blocks: readonly SheetBlock[];
   /** What becomes of everything else. */
   readonly rest: string;
+  /** 'GRIND', 'MINCE'. */
+  readonly grindTitle: string;
   readonly grind: readonly { readonly label: string; readonly value: string }[];
   readonly products: readonly { readonly name: string; readonly setAside: string; readonly added: string }[];
   readonly keep: readonly string[];
   readonly note: string;
   /** Boxes to write in: weights, initials, time. */
   readonly writeIns: readonly string[];
+  /** The last line, to be signed. */
+  readonly signOff: string;
   /** Strips to tear off, each with number and name. */
   readonly strips: readonly { readonly title: string; readonly number: string; readonly name: string }[];
   readonly cautions: readonly string[];
@@ -77,6 +96,9 @@ const BLOCKS: readonly { readonly title: string; readonly parts: readonly PartId
   { title: 'NECK, RIBS, FLANK', parts: ['neck', 'ribs'] },
 ];
 
+/** The muscles of a haunch as the knife frees them. */
+const SEAMS: readonly TargetId[] = ['hind-shank', 'rump', 'topside', 'thick-flank', 'silverside', 'salmon-cut'];
+
 /**
  * Builds the sheet of one animal: every part has a line, in knife order, so that nothing is left to guess. A haunch
  * cut by muscles is listed as its seams open: shank, rump, topside, thick flank, silverside, salmon cut.
@@ -92,18 +114,21 @@ export function buildCuttingSheet(input: SheetInput): CuttingSheet {
     version: input.version,
     replaces: input.version > 1 ? `replaces version ${input.version - 1}` : '',
     printed: input.printed,
-    animal: animalWords({ ...input.animal, ...(input.arrival ?? {}) }),
+    animal: animalWords({ ...input.animal, ...input.arrival }),
     hunter: input.hunterName,
+    surname: surname(input.hunterName),
     shop: shop.name,
     stops: stopBars(input),
     weight: hanging === null ? `Hanging, forecast: ${words(plan.forecast.hanging.likely)}` : `Hanging: ${words(hanging)}`,
     marks: sheetMarks(plan),
+    markWords: markWords(sheetMarks(plan), shop),
     blocks: BLOCKS.map(({ title, parts }) => ({
       title: title === 'HAUNCH' ? partName('haunch', shop.country).toUpperCase() : title,
-      seams: title === 'HAUNCH' && seamed ? 'belly flap, hip bone, shank, rump, topside, thick flank, silverside & salmon cut, silverskin, square & tie' : '',
+      seams: title === 'HAUNCH' && seamed ? `seams: ${SEAMS.map((target) => targetName(target, shop.country)).join(', ')}` : '',
       lines: parts.flatMap((part) => linesOfPart(part, input)),
     })),
     rest: restLine(input),
+    grindTitle: grindWord(shop),
     grind: grindBox(input),
     products: plan.products.map((product) => ({
       name: PRODUCTS[product.productId].name.toUpperCase(),
@@ -112,22 +137,24 @@ export function buildCuttingSheet(input: SheetInput): CuttingSheet {
     })),
     keep: keepList(instructions),
     note: instructions.note,
-    writeIns: ['Hanging weight', 'Meat out', 'Trim lug', 'Cutter', 'Start', 'End'],
+    writeIns: [...(hanging === null ? ['Hanging weight'] : []), 'Meat out', 'Trim lug', 'Boxes', 'Start', 'End'],
+    signOff: 'Cut as written. Cutter:',
     strips: strips(input),
     cautions: cautions(input),
   };
 }
 
-function stopBars({ arrival, fromZone, instructions, openQuestions }: SheetInput): readonly string[] {
+function stopBars({ arrival, fromZone, instructions, openQuestions }: SheetInput): readonly SheetStop[] {
   const { keep } = instructions;
+  const bar = (shows: boolean | undefined, kind: SheetStop['kind'], text: string): readonly SheetStop[] => (shows ? [{ text, kind }] : []);
   return [
-    ...(arrival?.test === 'pending' ? ['HOLD - TEST PENDING'] : []),
-    ...(arrival?.test === 'positive' ? ['HOLD - TEST POSITIVE'] : []),
-    ...(openQuestions > 0 ? ['HOLD - QUESTION OPEN'] : []),
-    ...(fromZone ? ['DISEASE ZONE - NO SAWN BONE'] : []),
-    ...(arrival?.conditions.includes('gut-shot') ? ['GUT SHOT'] : []),
-    ...(instructions.noPork ? ['NO PORK'] : []),
-    ...(keep.cape ? ['CAPE KEPT'] : []),
+    ...bar(arrival?.test === 'positive', 'hold', 'HOLD - TEST POSITIVE'),
+    ...bar(arrival?.test === 'pending', 'hold', 'HOLD - TEST PENDING'),
+    ...bar(openQuestions > 0, 'hold', 'HOLD - QUESTION OPEN'),
+    ...bar(fromZone, 'hazard', 'DISEASE ZONE - NO SAWN BONE'),
+    ...bar(arrival?.conditions.includes('gut-shot'), 'hazard', 'GUT SHOT'),
+    ...bar(instructions.noPork, 'never', 'NO PORK'),
+    ...bar(keep.cape, 'save', 'CAPE KEPT'),
   ];
 }
 
@@ -143,6 +170,20 @@ function sheetMarks(plan: Plan): readonly SheetMark[] {
   return [...wounds, ...absent];
 }
 
+/** 'Hit: left haunch (heavy). None of it to mince. Did not come: both fillets.' Nothing where there is nothing to say. */
+function markWords(marks: readonly SheetMark[], { country }: SheetInput['shop']): string {
+  const named = (mark: SheetMark): string => sidedName(partName(mark.part, country), mark.place);
+  const hit = marks
+    .filter(({ kind }) => kind === 'wound')
+    .map((mark) => `${named(mark)} ${mark.severity === 'lost' ? '(lost)' : `(${mark.severity})`}`);
+  const gone = PARTS.flatMap((part) => {
+    const places = marks.filter((mark) => mark.kind === 'absent' && mark.part === part);
+    return places.length > 1 ? [sidedName(partName(part, country), 'both')] : places.map(named);
+  });
+  const apart = hit.length > 0 ? [`Hit: ${hit.join(', ')}. None of it to ${grindWord({ country }).toLowerCase()}.`] : [];
+  return [...apart, ...(gone.length > 0 ? [`Did not come: ${gone.join(', ')}.`] : [])].join(' ');
+}
+
 /** The lines of one part, then what is left of it. */
 function linesOfPart(part: PartId, input: SheetInput): readonly SheetLine[] {
   const { instructions, plan, shop } = input;
@@ -156,19 +197,25 @@ function linesOfPart(part: PartId, input: SheetInput): readonly SheetLine[] {
       return tissue.part === part && tissue.place === place && tissue.kind === 'muscle' && row.lineId === null;
     }),
   );
-  if (open.length === 0) return lines;
-  const name = lines.length > 0 ? `REST OF ${partName(part, shop.country)}` : partName(part, shop.country);
-  return [
-    ...lines,
-    {
-      part: sidesSuffix(name, open, isSidedPart(part)),
-      action: restAction(instructions, shop),
-      size: '',
-      pack: '',
-      isDeparture: instructions.rest !== 'mince',
-      note: woundNote(part, open, plan),
-    },
-  ];
+  // A side that no line speaks of is named whole; on the others it is what is left over.
+  const spokenOf = new Set(asked.flatMap(placesOfLine));
+  const restOf = (places: readonly Place[], isWhole: boolean): readonly SheetLine[] => {
+    if (places.length === 0) return [];
+    const name = isWhole ? partName(part, shop.country) : `rest of ${partName(part, shop.country)}`;
+    return [
+      {
+        part: sidesSuffix(name, places, isSidedPart(part)),
+        name: !isWhole && part === 'haunch' ? 'THE REST' : shortName(name),
+        side: sideOf(places, isSidedPart(part)),
+        ...restWords(instructions, shop),
+        size: '',
+        pack: '',
+        isDeparture: instructions.rest !== 'mince',
+        note: woundNote(part, places, plan),
+      },
+    ];
+  };
+  return [...lines, ...restOf(open.filter((place) => spokenOf.has(place)), false), ...restOf(open.filter((place) => !spokenOf.has(place)), true)];
 }
 
 function instructionLine(line: InstructionLine, { plan, shop }: SheetInput): SheetLine {
@@ -176,12 +223,51 @@ function instructionLine(line: InstructionLine, { plan, shop }: SheetInput): She
   const places = placesOfLine(line);
   return {
     part: target.reach === 'both-as-one' ? targetName(line.target, shop.country).toUpperCase() : sidesSuffix(targetName(line.target, shop.country), places, target.reach === 'sided'),
-    action: CUTS[line.cut].action,
+    name: shortName(targetName(line.target, shop.country)),
+    side: sideOf(places, target.reach !== 'middle'),
+    ...cutWords(line.cut, shop),
     size: sizeOf(line, shop),
     pack: packOf(line, shop),
     isDeparture: !isUsual(target.part, line.target, line.cut),
     note: woundNote(target.part, places, plan),
   };
+}
+
+function shortName(name: string): string {
+  return name.replace(' and ', ' & ').toUpperCase();
+}
+
+function sideOf(places: readonly Place[], sided: boolean): SheetLine['side'] {
+  if (!sided) return 'middle';
+  return places.length > 1 ? 'both' : (places[0] ?? 'middle');
+}
+
+/** A cut as the cutter reads it across the table: what to make, and in small letters how. */
+const MAKE_WORDS: Readonly<Record<CutId, readonly [make: string, manner: string]>> = {
+  'on-the-bone': ['WHOLE ON BONE', ''],
+  'boned-and-rolled': ['ROLL & TIE', 'bone out'],
+  joint: ['SEAM & TIE', 'square off'],
+  whole: ['WHOLE', 'silverskin off'],
+  portions: ['PORTIONS', ''],
+  steaks: ['STEAKS', ''],
+  'tenderised-steaks': ['STEAKS', 'TENDERISE'],
+  medallions: ['MEDALLIONS', ''],
+  butterfly: ['BUTTERFLY', 'cut double'],
+  chops: ['CHOPS', 'saw'],
+  rack: ['RACK', 'saw'],
+  'shank-on-bone': ['WHOLE ON BONE', ''],
+  'shank-slices': ['SLICES', 'saw'],
+  diced: ['DICE', 'for stew'],
+  mince: ['TO MINCE', ''],
+  'leave-out': ['LEAVE OUT', ''],
+};
+
+function cutWords(cut: CutId, { country }: SheetInput['shop']): Pick<SheetLine, 'action' | 'make' | 'manner'> {
+  const { action } = CUTS[cut];
+  const [make, manner] = MAKE_WORDS[cut];
+  if (country === 'uk') return { action, make, manner };
+  if (cut === 'mince') return { action: 'TO GRIND', make: 'TO GRIND', manner };
+  return { action: action.replace('TENDERISE', 'TENDERIZE'), make, manner: manner.replace('TENDERISE', 'TENDERIZE') };
 }
 
 /** 'LEFT HAUNCH', 'HAUNCH L + R', 'NECK'. */
@@ -199,7 +285,7 @@ function sizeOf({ size, askedGrams, cut }: InstructionLine, { unit, locale }: Sh
         return CUTS[cut].sizing === 'none' ? '' : 'as you see fit';
       case 'thickness':
         return cut === 'butterfly'
-          ? `${formatThickness(size.thicknessMm, inUnit)} finished`
+          ? `${formatThickness(size.thicknessMm, inUnit)} open`
           : formatThickness(size.thicknessMm, inUnit);
       case 'weight':
         return `${formatWeight(size.grams, unit, locale)} each`;
@@ -215,7 +301,7 @@ function packOf({ pack, cut }: InstructionLine, { unit, locale }: SheetInput['sh
     case 'as-seen-fit':
       return CUTS[cut].packing === 'each' || CUTS[cut].split.packed === 0 ? '' : 'as you see fit';
     case 'pieces':
-      return `${pack.pieces} / pack`;
+      return `${pack.pieces}/pack`;
     case 'weight':
       return `${formatWeight(pack.grams, unit, locale)} packs`;
   }
@@ -224,13 +310,13 @@ function packOf({ pack, cut }: InstructionLine, { unit, locale }: SheetInput['sh
 function woundNote(part: PartId, places: readonly Place[], plan: Plan): string {
   return plan.forecast.facts.wounds
     .filter((wound) => wound.part === part && places.includes(wound.place))
-    .map((wound) => `${wound.place === 'middle' ? '' : `${wound.place} `}${wound.severity === 'lost' ? 'lost: discard' : 'hit: cut wide, not to mince'}`)
-    .join('; ');
+    .map((wound) => `${places.length > 1 ? `${wound.place.toUpperCase()} ` : ''}${wound.severity === 'lost' ? 'LOST: DISCARD' : 'HIT: CUT WIDE'}`)
+    .join(', ');
 }
 
-function restAction({ rest }: Instructions, { country }: SheetInput['shop']): string {
-  if (rest === 'undecided') return 'ASK - NOT DECIDED';
-  return rest === 'stew' ? CUTS.diced.action : country === 'us' ? 'TO GRIND' : CUTS.mince.action;
+function restWords({ rest }: Instructions, shop: SheetInput['shop']): Pick<SheetLine, 'action' | 'make' | 'manner'> {
+  if (rest === 'undecided') return { action: 'ASK - NOT DECIDED', make: 'ASK', manner: 'NOT DECIDED' };
+  return cutWords(rest === 'stew' ? 'diced' : 'mince', shop);
 }
 
 function restLine({ instructions, shop }: SheetInput): string {
@@ -245,9 +331,13 @@ function grindBox({ instructions, plan, shop }: SheetInput): CuttingSheet['grind
   return [
     { label: 'Expect', value: words(plan.mince.likely) },
     { label: 'Fat', value: mince.addedFat === 'none' ? 'NONE' : `${mince.fatPercent}% ${mince.addedFat.toUpperCase()}` },
-    { label: 'Packs', value: words(mince.packGrams) },
-    ...(plan.pools.stewing.likely > 0 ? [{ label: 'Stew packs', value: words(instructions.stewPackGrams) }] : []),
+    { label: 'Pack', value: words(mince.packGrams) },
+    ...(plan.pools.stewing.likely > 0 ? [{ label: 'Stew pack', value: words(instructions.stewPackGrams) }] : []),
   ];
+}
+
+function grindWord({ country }: Pick<SheetInput['shop'], 'country'>): string {
+  return country === 'us' ? 'GRIND' : 'MINCE';
 }
 
 function keepList({ keep }: Instructions): readonly string[] {
@@ -255,7 +345,7 @@ function keepList({ keep }: Instructions): readonly string[] {
     ...(keep.heart ? ['HEART'] : []),
     ...(keep.liver ? ['LIVER'] : []),
     ...(keep.bones ? ['LIMB BONES'] : []),
-    ...(keep.antlers === 'none' ? [] : [keep.antlers === 'skull-plate' ? 'ANTLERS ON SKULL PLATE' : 'WHOLE HEAD']),
+    ...(keep.antlers === 'none' ? [] : [keep.antlers === 'skull-plate' ? 'SKULL PLATE' : 'WHOLE HEAD']),
     ...(keep.cape ? ['CAPE'] : []),
   ];
 }
@@ -265,7 +355,7 @@ function strips(input: SheetInput): CuttingSheet['strips'] {
   const titles = [
     ...(keep.antlers === 'none' ? [] : ['ANTLERS']),
     ...(keep.cape ? ['CAPE'] : []),
-    'LUG: MINCE',
+    `LUG: ${grindWord(input.shop)}`,
     ...(input.plan.products.length > 0 ? ['LUG: SAUSAGE'] : []),
     'BOX 1',
     'BOX 2',

@@ -8,7 +8,7 @@ export {
 } from './carcass-chart';
 export { chartRows, type ChartRow } from './chart-rows';
 export { cookingCaution } from './cooking-caution';
-export { buildCuttingSheet, type CuttingSheet, type SheetBlock, type SheetInput, type SheetLine, type SheetMark } from './cutting-sheet';
+export { buildCuttingSheet, type CuttingSheet, type SheetBlock, type SheetInput, type SheetLine, type SheetMark, type SheetStop } from './cutting-sheet';
 export { estimateView, type EstimateView } from './estimate-view';
 export { buildInvoice, yieldLine, type InvoiceDocument, type InvoiceInput, type InvoiceRow } from './invoice';
 export { likelyText, partStandings, planView, type ForecastRow, type PartStanding, type PartState, type PlanView } from './plan-view';

@@ -1,13 +1,12 @@
 import { Page, View } from '@react-pdf/renderer';
 import type { CuttingSheet } from '@/lib/documents';
 import { PAGE_SIZES, type Paper } from './job';
-import { SheetBand, SignOff, WriteIns } from './sheet-boxes';
+import { KeepLine, SheetBand, SignOff, WriteIns } from './sheet-boxes';
 import { SheetHeader } from './sheet-header';
-import { MARGIN, layOutSheet } from './sheet-layout';
+import { GAP, MARGIN, layOutSheet, restWords } from './sheet-layout';
 import { SheetLines } from './sheet-lines';
 import { StopBars } from './sheet-stops';
 import { SheetStrips } from './sheet-strips';
-import { GAP } from './sheet-layout';
 import { INK } from './styles';
 import { Words } from './words';
 
@@ -26,18 +25,19 @@ export function CuttingSheetPages({ sheet, paper }: { readonly sheet: CuttingShe
         <StopBars layout={layout} />
         <SheetLines rows={rows} layout={layout} />
         {isLast && (
-          <View style={{ height: heights.rest, borderTopWidth: 2.5, borderTopColor: INK, paddingTop: 3 }}>
-            <Words size={sizes.fact}>{sheet.rest}</Words>
+          <View style={{ height: heights.rest, borderTopWidth: 2.5, borderTopColor: INK, paddingTop: 1 }}>
+            <Words size={sizes.fact}>{restWords(sheet)}</Words>
           </View>
         )}
         {isFirst && <SheetBand sheet={sheet} layout={layout} />}
+        {isFirst && sheet.keep.length > 0 && <KeepLine sheet={sheet} layout={layout} />}
         {isFirst && sheet.markWords !== '' && (
           <View style={{ height: heights.marks }}>
             <Words size={sizes.fact} weight={700}>{sheet.markWords}</Words>
           </View>
         )}
         {isLast && sheet.note !== '' && (
-          <View style={{ height: heights.note, paddingTop: 6 }}>
+          <View style={{ height: heights.note, paddingTop: 3 }}>
             <Words size={sizes.note}>{`Hunter's note: ${sheet.note}`}</Words>
           </View>
         )}
@@ -45,7 +45,7 @@ export function CuttingSheetPages({ sheet, paper }: { readonly sheet: CuttingShe
         {isLast && <WriteIns sheet={sheet} layout={layout} />}
         <SignOff sheet={sheet} layout={layout} words={isLast ? sheet.signOff : `continued on ${index + 2} of ${pages.length}`} />
         {isLast && (
-          <View style={{ height: heights.cautions }}>
+          <View style={{ height: heights.cautions, paddingTop: 3 }}>
             <Words size={sizes.caution}>{sheet.cautions.join(' ')}</Words>
           </View>
         )}

@@ -16,7 +16,16 @@ export function registerFonts(): void {
       fonts: ([400, 700] as const).map((fontWeight) => ({ src: path.join(folder, `${NAME}-${script}-${fontWeight}-normal.woff`), fontWeight })),
     });
   }
-  Font.registerHyphenationCallback((word) => [word]);
+  Font.registerHyphenationCallback(unbroken);
+}
+
+const LONGEST_WORD = 28;
+
+/** No word is broken, save what is too long to be one and would run off the page. */
+function unbroken(word: string): string[] {
+  const signs = [...word];
+  if (signs.length <= LONGEST_WORD) return [word];
+  return Array.from({ length: Math.ceil(signs.length / 7) }, (_, index) => signs.slice(index * 7, index * 7 + 7).join(''));
 }
 
 /** The family a text is set in: the extended file is asked only where a letter needs it. */

@@ -14,15 +14,13 @@ const OWNER_NOTICE = 'NOT FOR SALE. Processed for the owner of the game.';
 export function InvoicePages({ paper, document, payments, due }: Omit<InvoiceJob, 'kind'>) {
   const [width, height] = PAGE_SIZES[paper];
   return (
-    <Page size={[width, height]} style={{ paddingTop: 44, paddingBottom: 64, paddingHorizontal: 50 }}>
+    <Page size={[width, height]} style={{ paddingTop: 40, paddingBottom: 56, paddingHorizontal: 50 }}>
       <InvoiceHead document={document} />
       <Rows document={document} payments={payments} due={due} />
       <Packed document={document} />
       <View wrap={false} style={{ marginTop: 18, borderTopWidth: 0.75, borderTopColor: GREY, paddingTop: 8, gap: 4 }}>
         <Words size={SMALL + 1} weight={700}>{OWNER_NOTICE}</Words>
-        {document.cautions.map((caution) => (
-          <Words key={caution} size={SMALL} leading={1.35}>{caution}</Words>
-        ))}
+        <Words size={SMALL} leading={1.35}>{document.cautions.join(' ')}</Words>
       </View>
       <Foot document={document} />
     </Page>
@@ -38,7 +36,7 @@ function Rows({ document, payments, due }: Pick<InvoiceJob, 'document' | 'paymen
         <Words size={SMALL} weight={700} style={{ width: 84, textAlign: 'right' }}>Amount</Words>
       </View>
       {document.rows.map((row, index) => (
-        <View key={`${index} ${row.label}`} wrap={false} style={{ flexDirection: 'row', gap: 10, paddingVertical: 4, borderBottomWidth: 0.5, borderBottomColor: GREY }}>
+        <View key={`${index} ${row.label}`} wrap={false} style={{ flexDirection: 'row', gap: 10, paddingVertical: 3, borderBottomWidth: 0.5, borderBottomColor: GREY }}>
           <Words size={BODY} style={{ flexGrow: 1, flexBasis: 0 }}>{row.label}</Words>
           <Words size={BODY} style={{ width: 165 }}>{row.basis}</Words>
           <Words size={BODY} style={{ width: 84, textAlign: 'right' }}>{row.amount}</Words>

@@ -19,6 +19,8 @@ const STAND_INS: Readonly<Record<string, string>> = {
   '\u2033': '"', '\u2190': '<-', '\u2192': '->', '\u2713': 'x', '\u2044': '/',
 };
 
+const PICTURE = /[\p{Extended_Pictographic}\p{Regional_Indicator}\p{Emoji_Modifier}]/u;
+
 /** Whether every sign of a text is in the basic file, so that the extended one need not be asked. */
 export function isPlainLatin(text: string): boolean {
   for (const sign of text) if (!isIn(LATIN, sign)) return false;
@@ -35,7 +37,6 @@ export function isPlainLatin(text: string): boolean {
 export function readableText(text: string): string {
   const kept = text
     .normalize('NFC')
-    .replace(/[\p{Extended_Pictographic}\u{1F1E6}-\u{1F1FF}\u{1F3FB}-\u{1F3FF}\uFE00-\uFE0F\u20E3]/gu, '')
     .replace(/\s+/gu, ' ')
     .replace(/[\p{Cc}\p{Cf}\p{Co}\p{Cs}]/gu, '');
   let out = '';
@@ -63,6 +64,7 @@ function drawnAs(sign: string): string | null {
   const standIn = STAND_INS[sign];
   if (standIn !== undefined) return standIn;
   if (isDrawn(sign)) return sign;
+  if (PICTURE.test(sign)) return '';
   const bare = sign.normalize('NFKD').replace(/\p{M}/gu, '');
   if (bare === '') return '';
   return [...bare].every(isDrawn) ? bare : null;

@@ -2,28 +2,31 @@ import { View } from '@react-pdf/renderer';
 import type { ReactNode } from 'react';
 import type { CuttingSheet } from '@/lib/documents';
 import { SheetChart } from './sheet-chart';
-import { GAP, type SheetLayout } from './sheet-layout';
+import { BOX_PADDING, GAP, KEEP_TAG, type SheetLayout, boxWidths, grindRows } from './sheet-layout';
 import { INK, PAPER, grow } from './styles';
-import { Words } from './words';
+import { Words, WordsPair } from './words';
 
 type BoxesProps = { readonly sheet: CuttingSheet; readonly layout: SheetLayout };
 
-/** Chart, weight and mince, products, what is kept: side by side. */
-export function SheetBand({ sheet, layout: { sizes, heights } }: BoxesProps) {
+/** Chart, mince and products, side by side. */
+export function SheetBand({ sheet, layout: { sizes, heights, width } }: BoxesProps) {
+  const wide = boxWidths(sheet, width, sizes);
   return (
     <View style={{ flexDirection: 'row', gap: GAP, height: heights.band, marginTop: GAP }}>
       <SheetChart marks={sheet.marks} height={sizes.chart} />
-      <Box title={sheet.grindTitle}>
-        {sheet.grind.map(({ label, value }) => (
-          <View key={label} style={{ flexDirection: 'row', alignItems: 'baseline', gap: 5 }}>
-            <Words size={sizes.label}>{label}</Words>
-            <Words size={sizes.value} weight={700} lines={1}>{value}</Words>
+      <Box title={sheet.grindTitle} width={wide.grind}>
+        {grindRows(sheet, wide.grind).map((facts) => (
+          <View key={facts[0]?.label} style={{ flexDirection: 'row' }}>
+            {facts.map(({ label, value }) => (
+              <View key={label} style={grow}>
+                <WordsPair first={{ text: label, size: sizes.label, weight: 400 }} second={{ text: value, size: sizes.value, weight: 700 }} />
+              </View>
+            ))}
           </View>
         ))}
-        <Words size={sizes.label} lines={2}>{sheet.weight}</Words>
       </Box>
       {sheet.products.length > 0 && (
-        <Box title="PRODUCTS">
+        <Box title="PRODUCTS" width={wide.products}>
           {sheet.products.map((product) => (
             <View key={product.name}>
               <Words size={sizes.value} weight={700}>{product.name}</Words>
@@ -33,24 +36,31 @@ export function SheetBand({ sheet, layout: { sizes, heights } }: BoxesProps) {
           ))}
         </Box>
       )}
-      {sheet.keep.length > 0 && (
-        <Box title="KEEP">
-          {sheet.keep.map((item) => (
-            <Words key={item} size={sizes.value} weight={700}>{item}</Words>
-          ))}
-        </Box>
-      )}
     </View>
   );
 }
 
-function Box({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+/** What goes home besides meat. */
+export function KeepLine({ sheet, layout: { sizes, heights } }: BoxesProps) {
   return (
-    <View style={{ ...grow, borderWidth: 1.25, borderColor: INK }}>
-      <View style={{ backgroundColor: INK, paddingHorizontal: 4 }}>
+    <View style={{ height: heights.keep, paddingTop: 3, flexDirection: 'row' }}>
+      <View style={{ width: KEEP_TAG - GAP, marginRight: GAP, backgroundColor: INK, alignItems: 'center', alignSelf: 'flex-start' }}>
+        <Words size={sizes.label} weight={700} color={PAPER}>KEEP</Words>
+      </View>
+      <View style={grow}>
+        <Words size={sizes.fact} weight={700}>{sheet.keep.join(', ')}</Words>
+      </View>
+    </View>
+  );
+}
+
+function Box({ title, width, children }: { readonly title: string; readonly width: number; readonly children: ReactNode }) {
+  return (
+    <View style={{ width, borderWidth: 1.25, borderColor: INK }}>
+      <View style={{ backgroundColor: INK, paddingHorizontal: BOX_PADDING }}>
         <Words size={14} weight={700} color={PAPER}>{title}</Words>
       </View>
-      <View style={{ paddingHorizontal: 4, paddingTop: 2 }}>{children}</View>
+      <View style={{ paddingHorizontal: BOX_PADDING, paddingTop: 2 }}>{children}</View>
     </View>
   );
 }
@@ -72,8 +82,8 @@ export function WriteIns({ sheet, layout: { sizes } }: BoxesProps) {
 export function SignOff({ sheet, layout: { sizes }, words }: BoxesProps & { readonly words: string }) {
   return (
     <View style={{ flexDirection: 'row', alignItems: 'flex-end', height: sizes.signOff, gap: GAP }}>
-      <Words size={sizes.numberAgain} weight={700} leading={1}>{sheet.number}</Words>
-      <View style={{ ...grow, flexDirection: 'row', alignItems: 'flex-end', borderBottomWidth: 1.25, borderBottomColor: INK, marginBottom: 7 }}>
+      <Words size={sizes.numberAgain} weight={700} leading={0.9} style={{ marginBottom: 2 }}>{sheet.number}</Words>
+      <View style={{ ...grow, flexDirection: 'row', alignItems: 'flex-end', borderBottomWidth: 1.25, borderBottomColor: INK, marginBottom: 5 }}>
         <Words size={sizes.fact} weight={700}>{words}</Words>
       </View>
     </View>

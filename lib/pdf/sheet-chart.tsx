@@ -1,6 +1,7 @@
 import { G, Path, Svg, View } from '@react-pdf/renderer';
 import { carcassChart, type ChartPart, type SheetMark } from '@/lib/documents';
 import { crossPath, hatchPath } from './hatching';
+import { CHART_GAP } from './sheet-layout';
 import { GREY, INK, PALE, PAPER } from './styles';
 import { Words } from './words';
 
@@ -13,19 +14,17 @@ const strokes = new Map<string, { readonly hatch: string; readonly cross: string
 /** The carcass from both sides: hit parts hatched and crossed out, parts that did not come dotted. */
 export function SheetChart({ marks, height }: { readonly marks: readonly SheetMark[]; readonly height: number }) {
   return (
-    <View style={{ flexDirection: 'row', gap: 4 }}>
+    <View style={{ flexDirection: 'row', gap: CHART_GAP }}>
       <OneSide side="left" marks={marks} height={height} />
       <OneSide side="right" marks={marks} height={height} />
     </View>
   );
 }
 
-export function chartWidth(height: number): number {
-  return (height * chart.width) / chart.height;
-}
-
 function OneSide({ side, marks, height }: { readonly side: Side; readonly marks: readonly SheetMark[]; readonly height: number }) {
-  const width = chartWidth(height);
+  const width = (height * chart.width) / chart.height;
+  // The name of the side stands between the legs, which are not in the middle of the drawing.
+  const aside = width * 0.17;
   const here = marks.filter(({ place }) => place === side || place === 'middle');
   const marked = (kind: SheetMark['kind']): readonly ChartPart[] =>
     chart.parts.filter(({ part }) => here.some((mark) => mark.part === part && mark.kind === kind));
@@ -50,7 +49,7 @@ function OneSide({ side, marks, height }: { readonly side: Side; readonly marks:
           ))}
         </G>
       </Svg>
-      <View style={{ position: 'absolute', bottom: 0, left: 0, right: 0, alignItems: 'center' }}>
+      <View style={{ position: 'absolute', bottom: 2, left: side === 'left' ? aside : 0, right: side === 'right' ? aside : 0, alignItems: 'center' }}>
         <Words size={14} weight={700} leading={1}>{side === 'left' ? 'LEFT' : 'RIGHT'}</Words>
       </View>
     </View>

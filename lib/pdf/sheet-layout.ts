@@ -1,6 +1,6 @@
-import type { CuttingSheet, SheetBlock, SheetLine, SheetStop } from '@/lib/documents';
+import { carcassChart, type CuttingSheet, type SheetBlock, type SheetLine, type SheetStop } from '@/lib/documents';
 import { PAGE_SIZES, type Paper } from './job';
-import { FLOOR, LARGEST, type SheetSizes, sizesFor } from './sheet-sizes';
+import { FLOOR, type Frame, LARGEST, type SheetSizes, sizesFor } from './sheet-sizes';
 import { lineCount, textWidth, type Weight } from './text-width';
 
 /** Widths of the columns of the lines, in points. */
@@ -21,6 +21,8 @@ export type SheetLayout = {
   readonly heights: {
     /** Chart and boxes. */
     readonly band: number;
+    /** A line of what goes home besides meat. */
+    readonly keep: number;
     readonly marks: number;
     readonly rest: number;
     readonly note: number;
@@ -29,41 +31,60 @@ export type SheetLayout = {
   readonly pages: readonly (readonly LaidRow[])[];
 };
 
-export const MARGIN = 20;
+export const MARGIN = 18;
 /** Line to line, as a multiple of the size. */
 export const LEADING = 1.27;
-export const GAP = 8;
-export const MARKER = 8;
-const ROW_PADDING = 3;
-const BLOCK_GAP = 4;
+export const GAP = 6;
+export const MARKER = 7;
+export const CHART_GAP = 4;
+export const BOX_PADDING = 4;
+/** Width of the word before what is kept. */
+export const KEEP_TAG = 56;
+/** Before a manner, and on either side of a note. */
+export const NOTE_PADDING = 4;
+const ROW_PADDING = 2.5;
+const BLOCK_GAP = 3;
 const TWO_PAGES_LARGEST = 20;
+/** Room for the names of a block and its seams is taken only while the lines stay at least this large. */
+const TITLES_FROM = 19;
 
 /**
  * Chooses the sizes of a sheet and shares its lines out over pages: the largest lines, from 24 points down, with which
- * everything stands on one page; where not even the smallest do, the largest with which it stands on two.
+ * everything stands on one page, with a roomy frame where that fits; where not even the smallest do, the largest with which it stands on two.
  */
 export function layOutSheet(sheet: CuttingSheet, paper: Paper): SheetLayout {
-  for (let line = LARGEST; line >= FLOOR; line -= 0.5) {
-    const layout = layOutAt(sheet, paper, line);
-    if (layout.pages.length === 1) return layout;
-  }
-  for (let line = TWO_PAGES_LARGEST; line > FLOOR; line -= 0.5) {
-    const layout = layOutAt(sheet, paper, line);
-    if (layout.pages.length === 2) return layout;
-  }
-  return layOutAt(sheet, paper, FLOOR);
+  return (
+    firstWith(1, LARGEST, (line, frame) => layOutAt(sheet, paper, sizesFor(line, frame))) ??
+    firstWith(2, TWO_PAGES_LARGEST, (line, frame) => layOutAt(sheet, paper, sizesFor(line, frame))) ??
+    layOutAt(sheet, paper, sizesFor(FLOOR, 'tight'))
+  );
 }
 
-/** Whether a line names no size and no pack of its own: the same words stand for both, and are said once. */
-export function saysOnce(line: Pick<SheetLine, 'size' | 'pack'>): boolean {
-  return line.size === line.pack || line.pack === '';
+function firstWith(pages: number, largest: number, layOut: (line: number, frame: Frame) => SheetLayout): SheetLayout | undefined {
+  for (let line = largest; line >= FLOOR; line -= 0.5) {
+    for (const frame of ['roomy', 'tight'] as const) {
+      const layout = layOut(line, frame);
+      if (layout.pages.length === pages && barsFit(layout)) return layout;
+    }
+  }
+  return undefined;
 }
 
-function layOutAt(sheet: CuttingSheet, paper: Paper, lineSize: number): SheetLayout {
-  const sizes = sizesFor(lineSize);
+/** What becomes of everything else, and the weight it is all cut from. */
+export function restWords({ rest, weight }: CuttingSheet): string {
+  return `${rest} ${weight}.`;
+}
+
+/** The words of a line whose size and pack are the same or of which only one is named: said once, across both columns. Else null. */
+export function sharedWords({ size, pack }: Pick<SheetLine, 'size' | 'pack'>): string | null {
+  if (size === '') return pack;
+  return pack === '' || pack === size ? size : null;
+}
+
+function layOutAt(sheet: CuttingSheet, paper: Paper, sizes: SheetSizes): SheetLayout {
   const width = PAGE_SIZES[paper][0] - 2 * MARGIN;
   const columns = columnsOf(sheet, width, sizes);
-  const frame: Omit<SheetLayout, 'pages'> = {
+  const settled: Omit<SheetLayout, 'pages'> = {
     paper,
     width,
     sizes,
@@ -71,14 +92,15 @@ function layOutAt(sheet: CuttingSheet, paper: Paper, lineSize: number): SheetLay
     stopRows: stopRowsOf(sheet.stops, width, sizes),
     stripRows: stripRowsOf(sheet.strips),
     heights: {
-      band: bandHeight(sheet, sizes),
+      band: bandHeight(sheet, width, sizes),
+      keep: sheet.keep.length === 0 ? 0 : textHeight(sheet.keep.join(', '), width - KEEP_TAG, sizes.fact, 700) + 4,
       marks: textHeight(sheet.markWords, width, sizes.fact, 700),
-      rest: textHeight(sheet.rest, width, sizes.fact, 400) + 8,
-      note: sheet.note === '' ? 0 : textHeight(`Hunter's note: ${sheet.note}`, width - 2 * GAP, sizes.note, 400) + 10,
-      cautions: textHeight(sheet.cautions.join(' '), width, sizes.caution, 400) + 4,
+      rest: textHeight(restWords(sheet), width, sizes.fact, 400) + 7,
+      note: sheet.note === '' ? 0 : textHeight(`Hunter's note: ${sheet.note}`, width - 2 * GAP, sizes.note, 400) + 6,
+      cautions: textHeight(sheet.cautions.join(' '), width, sizes.caution, 400) + 6,
     },
   };
-  return { ...frame, pages: shareOut(sheet.blocks.flatMap((block) => rowsOf(block, columns, sizes)), frame) };
+  return { ...settled, pages: shareOut(sheet.blocks.flatMap((block) => rowsOf(block, settled)), settled) };
 }
 
 /** Each column as wide as its widest words ask, within bounds; the action has what is left. */
@@ -86,11 +108,11 @@ function columnsOf({ blocks }: CuttingSheet, width: number, sizes: SheetSizes): 
   const lines = blocks.flatMap((block) => block.lines);
   const widest = (most: number, words: readonly (readonly [string, SheetLine])[]): number =>
     Math.min(most, Math.max(0, ...words.map(([text, line]) => textWidth(text, sizes.line, weightOf(line)))));
-  const side = Math.ceil(sizes.line * 2.1);
-  const part = Math.ceil(widest(width * 0.28, lines.map((line) => [line.name, line])));
-  const apart = lines.filter((line) => !saysOnce(line));
+  const side = Math.ceil(sizes.line * 1.65);
+  const part = Math.ceil(widest(width * 0.3, lines.map((line) => [line.name, line])));
+  const apart = lines.filter((line) => sharedWords(line) === null);
   const pack = Math.ceil(widest(width * 0.16, apart.map((line) => [line.pack, line])));
-  const together = widest(width * 0.36, lines.filter(saysOnce).map((line) => [line.size, line]));
+  const together = widest(width * 0.36, lines.map((line) => [sharedWords(line) ?? '', line]));
   const size = Math.ceil(Math.max(widest(width * 0.22, apart.map((line) => [line.size, line])), together - pack - (pack > 0 ? GAP : 0)));
   const taken = MARKER + side + part + size + pack + 3 * GAP + (pack > 0 ? GAP : 0);
   return { side, part, make: width - taken, size, pack };
@@ -100,8 +122,9 @@ export function weightOf({ isDeparture }: Pick<SheetLine, 'isDeparture'>): Weigh
   return isDeparture ? 700 : 400;
 }
 
-function rowsOf(block: SheetBlock, columns: Columns, sizes: SheetSizes): readonly LaidRow[] {
-  const title: LaidRow[] = block.seams === '' ? [] : [{ kind: 'title', block, height: sizes.titleHeight + BLOCK_GAP }];
+function rowsOf(block: SheetBlock, { columns, sizes, width }: Pick<SheetLayout, 'columns' | 'sizes' | 'width'>): readonly LaidRow[] {
+  const fits = sizes.line >= TITLES_FROM && textWidth(block.title, sizes.title, 700) + GAP + textWidth(block.seams, sizes.title, 400) <= width;
+  const title: LaidRow[] = block.seams === '' || !fits ? [] : [{ kind: 'title', block, height: sizes.titleHeight + BLOCK_GAP }];
   return [
     ...title,
     ...block.lines.map((line, index): LaidRow => {
@@ -114,37 +137,62 @@ function rowsOf(block: SheetBlock, columns: Columns, sizes: SheetSizes): readonl
 function rowHeight(line: SheetLine, columns: Columns, sizes: SheetSizes): number {
   const weight = weightOf(line);
   const high = (text: string, width: number): number => textHeight(text, width, sizes.line, weight);
-  const note = textHeight(line.note, columns.part + columns.make + columns.size, sizes.detail, 700);
+  const shared = sharedWords(line);
   const cells = [
     high(line.name, columns.part),
-    makeHeight(line, columns.make, sizes),
-    ...(saysOnce(line)
-      ? [high(line.size, columns.size + (columns.pack > 0 ? GAP + columns.pack : 0))]
-      : [high(line.size, columns.size), high(line.pack, columns.pack)]),
+    makeRows(line, columns.make, sizes).reduce((total, row) => total + row.height, 0),
+    ...(shared === null
+      ? [high(line.size, columns.size), high(line.pack, columns.pack)]
+      : [high(shared, sharedWidth(columns))]),
   ];
-  return Math.max(...cells) + note + ROW_PADDING;
+  return Math.max(...cells) + ROW_PADDING;
 }
 
-/** Whether what to make and how to make it stand on one line. */
-export function isOneLine({ make, manner, ...line }: SheetLine, width: number, sizes: SheetSizes): boolean {
-  const weight = weightOf(line);
-  return textWidth(make, sizes.line, weight) + textWidth(` ${manner}`, sizes.detail, weight) <= width;
+/** Width of the columns of size and pack together. */
+export function sharedWidth({ size, pack }: Columns): number {
+  return size + (pack > 0 ? GAP + pack : 0);
 }
 
-function makeHeight(line: SheetLine, width: number, sizes: SheetSizes): number {
+type MakePiece = 'make' | 'manner' | 'note';
+
+/** What to make, how, and what to mind: side by side while they fit in the width, else one under another. */
+export function makeRows(line: SheetLine, width: number, sizes: SheetSizes): readonly { readonly pieces: readonly MakePiece[]; readonly height: number }[] {
   const weight = weightOf(line);
-  const make = textHeight(line.make, width, sizes.line, weight);
-  return isOneLine(line, width, sizes) ? make : make + textHeight(line.manner, width, sizes.detail, weight);
+  const measure = (piece: MakePiece): { readonly size: number; readonly weight: Weight; readonly wide: number } => {
+    const size = piece === 'make' ? sizes.line : sizes.detail;
+    const of = piece === 'note' ? 700 : weight;
+    return { size, weight: of, wide: textWidth(line[piece], size, of) + (piece === 'make' ? 0 : NOTE_PADDING * 2) };
+  };
+  const rows: { pieces: MakePiece[]; height: number; left: number }[] = [];
+  for (const piece of (['make', 'manner', 'note'] as const).filter((one) => line[one] !== '')) {
+    const { size, weight: of, wide } = measure(piece);
+    const row = rows.at(-1);
+    if (row && row.left >= wide) {
+      row.pieces.push(piece);
+      row.left -= wide;
+    } else {
+      rows.push({ pieces: [piece], height: textHeight(line[piece], width, size, of), left: width - wide });
+    }
+  }
+  return rows;
+}
+
+/** Whether no bar is wider than the page: the lines are then small enough for bars half as large again. */
+function barsFit({ stopRows, sizes, width }: SheetLayout): boolean {
+  return stopRows.flat().every((stop) => barWidth(stop, sizes) <= width);
+}
+
+function barWidth(stop: SheetStop, sizes: SheetSizes): number {
+  return textWidth(stop.text, sizes.stop, 700) + sizes.stop * 1.7;
 }
 
 /** Puts bars side by side while they fit, in their order. */
 function stopRowsOf(stops: readonly SheetStop[], width: number, sizes: SheetSizes): readonly (readonly SheetStop[])[] {
-  const barWidth = (stop: SheetStop): number => textWidth(stop.text, sizes.stop, 700) + sizes.stop * 2;
   const rows: SheetStop[][] = [];
   for (const stop of stops) {
     const row = rows.at(-1);
-    const taken = (row ?? []).reduce((total, one) => total + barWidth(one) + GAP, 0);
-    if (row && taken + barWidth(stop) <= width) row.push(stop);
+    const taken = (row ?? []).reduce((total, one) => total + barWidth(one, sizes) + GAP, 0);
+    if (row && taken + barWidth(stop, sizes) <= width) row.push(stop);
     else rows.push([stop]);
   }
   return rows;
@@ -157,16 +205,41 @@ function stripRowsOf(strips: CuttingSheet['strips']): readonly CuttingSheet['str
   return [strips.slice(0, half), strips.slice(half)];
 }
 
-function bandHeight({ grind, keep, products }: CuttingSheet, sizes: SheetSizes): number {
-  const title = sizes.label * LEADING + 8;
-  const value = sizes.value * LEADING;
-  const label = sizes.label * LEADING;
+type BoxWidths = { readonly grind: number; readonly products: number };
+
+/** Widths of the boxes beside the chart; that of the mince has all of it where there are no products. */
+export function boxWidths({ products }: CuttingSheet, width: number, sizes: SheetSizes): BoxWidths {
+  const room = width - chartWidth(sizes.chart) - GAP;
+  if (products.length === 0) return { grind: room, products: 0 };
+  const grind = (room - GAP) * 0.45;
+  return { grind, products: room - GAP - grind };
+}
+
+/** Width of both sides of the chart, and the gap between them. */
+export function chartWidth(height: number): number {
+  return 2 * ((height * carcassChart.width) / carcassChart.height) + CHART_GAP;
+}
+
+function bandHeight(sheet: CuttingSheet, width: number, sizes: SheetSizes): number {
+  const wide = boxWidths(sheet, width, sizes);
+  const high = (text: string, box: keyof BoxWidths, size: number): number => textHeight(text, wide[box] - 2 * BOX_PADDING, size, 700);
+  const total = (heights: readonly number[]): number => sizes.label * LEADING + 5 + heights.reduce((sum, one) => sum + one, 0);
   return Math.max(
     sizes.chart,
-    title + (grind.length + 1) * value,
-    title + keep.length * value,
-    title + products.reduce((total, product) => total + value * 2 + label * (product.added === '' ? 1 : 2), 0),
+    total(grindRows(sheet, wide.grind).map((row) => Math.max(...row.map((one) => pairHeight(one, wide.grind / row.length - 2 * BOX_PADDING, sizes))))),
+    total(sheet.products.map((product) => high(product.name, 'products', sizes.value) + high(product.setAside, 'products', sizes.label) + high(product.added, 'products', sizes.label))),
   );
+}
+
+/** The lines of the mince box: two facts side by side where the box is wide. */
+export function grindRows({ grind }: CuttingSheet, width: number): readonly CuttingSheet['grind'][] {
+  const across = width > 240 ? 2 : 1;
+  return Array.from({ length: Math.ceil(grind.length / across) }, (_, index) => grind.slice(index * across, (index + 1) * across));
+}
+
+function pairHeight({ label, value }: CuttingSheet['grind'][number], width: number, sizes: SheetSizes): number {
+  const wide = textWidth(label, sizes.label, 400) + textWidth(` ${value}`, sizes.value, 700);
+  return Math.ceil(wide / width) * sizes.value * LEADING;
 }
 
 function textHeight(text: string, width: number, size: number, weight: Weight): number {
@@ -180,11 +253,11 @@ function textHeight(text: string, width: number, size: number, weight: Weight): 
 function shareOut(rows: readonly LaidRow[], { paper, sizes, stopRows, stripRows, heights }: Omit<SheetLayout, 'pages'>): SheetLayout['pages'] {
   const stops = stopRows.length * (sizes.stopHeight + 4);
   const room = PAGE_SIZES[paper][1] - 2 * MARGIN - sizes.header - stops - sizes.signOff - GAP;
-  const first = heights.band + heights.marks + 2 * GAP;
+  const first = heights.band + heights.keep + heights.marks + 2 * GAP;
   const last = heights.rest + heights.note + sizes.writeIn + heights.cautions + stripRows.length * sizes.stripHeight + 2 * GAP;
   const spare = room - first - last - sum(rows);
   if (spare >= 0) {
-    const each = Math.min(sizes.line * 0.5, spare / rows.length);
+    const each = Math.min(sizes.line * 0.4, spare / rows.length);
     return [rows.map((row) => (row.kind === 'title' ? row : { ...row, height: row.height + each }))];
   }
   const pages: LaidRow[][] = [[]];

@@ -1,8 +1,8 @@
 import { View } from '@react-pdf/renderer';
 import type { SheetLine } from '@/lib/documents';
-import { GAP, LEADING, type LaidRow, MARKER, type SheetLayout, isOneLine, saysOnce, weightOf } from './sheet-layout';
+import { GAP, LEADING, type LaidRow, MARKER, NOTE_PADDING, type SheetLayout, makeRows, sharedWidth, sharedWords, weightOf } from './sheet-layout';
 import { GREY, INK, PAPER } from './styles';
-import { Words } from './words';
+import { Words, WordsPair } from './words';
 
 /** The lines in knife order. A departure is heavy, with a black edge and a black side sign; the usual is light. */
 export function SheetLines({ rows, layout }: { readonly rows: readonly LaidRow[]; readonly layout: SheetLayout }) {
@@ -22,42 +22,56 @@ type LineProps = { readonly row: Extract<LaidRow, { kind: 'line' }>; readonly la
 
 function Line({ row: { line, height, opensBlock }, layout: { columns, sizes }, isFirst }: LineProps) {
   const weight = weightOf(line);
+  const shared = sharedWords(line);
   const cell = { size: sizes.line, weight, leading: LEADING };
   const isHeavy = opensBlock || isFirst;
   const rule = isHeavy ? { borderTopWidth: 2.5, borderTopColor: INK } : { borderTopWidth: 0.75, borderTopColor: GREY };
   return (
     <View style={{ height, flexDirection: 'row', alignItems: 'center', ...rule }}>
       <View style={{ width: MARKER - 3, marginRight: 3, height: height - 4, backgroundColor: line.isDeparture ? INK : PAPER }} />
-      <View style={{ flexGrow: 1 }}>
-        <View style={{ flexDirection: 'row', gap: GAP, alignItems: 'center' }}>
-          <SideSign line={line} size={sizes.line} width={columns.side} />
-          <Words {...cell} style={{ width: columns.part }}>{line.name}</Words>
-          <Make line={line} layout={{ columns, sizes }} />
-          {saysOnce(line) ? (
-            <Words {...cell} style={{ width: columns.size + (columns.pack > 0 ? GAP + columns.pack : 0) }}>{line.size}</Words>
-          ) : (
-            <>
-              <Words {...cell} style={{ width: columns.size }}>{line.size}</Words>
-              <Words {...cell} style={{ width: columns.pack }}>{line.pack}</Words>
-            </>
-          )}
-        </View>
-        {line.note !== '' && (
-          <Words size={sizes.detail} weight={700} style={{ marginLeft: columns.side + GAP }}>{line.note}</Words>
+      <View style={{ flexDirection: 'row', gap: GAP, alignItems: 'center' }}>
+        <SideSign line={line} size={sizes.line} width={columns.side} />
+        <Words {...cell} style={{ width: columns.part }}>{line.name}</Words>
+        <Make line={line} columns={columns} sizes={sizes} />
+        {shared === null ? (
+          <>
+            <Words {...cell} style={{ width: columns.size }}>{line.size}</Words>
+            <Words {...cell} style={{ width: columns.pack }}>{line.pack}</Words>
+          </>
+        ) : (
+          <Words {...cell} style={{ width: sharedWidth(columns) }}>{shared}</Words>
         )}
       </View>
     </View>
   );
 }
 
-/** What to make, large, and how to make it, smaller: beside it where there is room, else under it. */
-function Make({ line, layout: { columns, sizes } }: { readonly line: SheetLine; readonly layout: Pick<SheetLayout, 'columns' | 'sizes'> }) {
+type MakeProps = { readonly line: SheetLine } & Pick<SheetLayout, 'columns' | 'sizes'>;
+
+/** What to make, large; how to make it, smaller; what to mind, white on black. */
+function Make({ line, columns, sizes }: MakeProps) {
   const weight = weightOf(line);
-  const beside = isOneLine(line, columns.make, sizes);
   return (
-    <View style={{ width: columns.make, flexDirection: beside ? 'row' : 'column', alignItems: beside ? 'baseline' : 'flex-start', gap: beside ? sizes.detail * 0.3 : 0 }}>
-      <Words size={sizes.line} weight={weight} leading={LEADING}>{line.make}</Words>
-      {line.manner !== '' && <Words size={sizes.detail} weight={weight} leading={LEADING}>{line.manner}</Words>}
+    <View style={{ width: columns.make }}>
+      {makeRows(line, columns.make, sizes).map(({ pieces }) => (
+        <View key={pieces[0]} style={{ flexDirection: 'row', alignItems: 'center' }}>
+          {pieces.includes('make') && (
+            <WordsPair first={{ text: line.make, size: sizes.line, weight }} second={{ text: pieces.includes('manner') ? line.manner : '', size: sizes.detail, weight }} />
+          )}
+          {pieces[0] === 'manner' && <Words size={sizes.detail} weight={weight} leading={LEADING}>{line.manner}</Words>}
+          {pieces.includes('note') && (
+            <Words
+              size={sizes.detail}
+              weight={700}
+              leading={LEADING}
+              color={PAPER}
+              style={{ backgroundColor: INK, paddingHorizontal: NOTE_PADDING, marginLeft: pieces[0] === 'note' ? 0 : NOTE_PADDING + 2 }}
+            >
+              {line.note}
+            </Words>
+          )}
+        </View>
+      ))}
     </View>
   );
 }
@@ -80,7 +94,7 @@ function SideSign({ line, size, width }: { readonly line: SheetLine; readonly si
   const letters = line.side === 'both' ? 'L+R' : line.side === 'left' ? 'L' : 'R';
   return (
     <View style={box}>
-      <Words size={size * 0.8} weight={700} leading={1} color={line.isDeparture ? PAPER : INK}>{letters}</Words>
+      <Words size={size * 0.7} weight={700} leading={1} color={line.isDeparture ? PAPER : INK}>{letters}</Words>
     </View>
   );
 }

@@ -33,40 +33,41 @@ export const LARGEST = 24;
 /** Nothing that a cutter acts on is smaller. Cautions are a point less, which is the floor of the whole sheet. */
 export const FLOOR = 14;
 const SMALLEST = 13;
-/** Below this the lines are many, and what stands round them gives way. */
-const DENSE_BELOW = 18;
+
+/** How much room is given to what stands round the lines. */
+export type Frame = 'roomy' | 'tight';
 
 /**
  * Sizes that go with lines of a size. Stop bars are half as large again as the lines.
  *
- * @example sizesFor(20).stop // 30
+ * @example sizesFor(20, 'roomy').stop // 30
  */
-export function sizesFor(line: number): SheetSizes {
-  const isDense = line < DENSE_BELOW;
+export function sizesFor(line: number, frame: Frame): SheetSizes {
+  const isTight = frame === 'tight';
   const stop = line * 1.5;
   return {
     line,
-    detail: Math.max(FLOOR, Math.round(line * 0.75)),
+    detail: Math.max(FLOOR, Math.round(line * 0.7)),
     stop,
     stopHeight: stop * 1.2,
-    number: isDense ? 66 : 78,
-    numberAgain: isDense ? 36 : 42,
-    code: isDense ? 92 : 106,
-    header: isDense ? 94 : 108,
-    surname: isDense ? 24 : 28,
-    animal: isDense ? 16 : 19,
+    number: isTight ? 72 : 80,
+    numberAgain: isTight ? 34 : 38,
+    code: isTight ? 88 : 98,
+    header: isTight ? 90 : 99,
+    surname: isTight ? 24 : 28,
+    animal: isTight ? 16 : 19,
     title: FLOOR,
-    titleHeight: FLOOR * 1.25 + 3,
-    chart: isDense ? 92 : 106,
+    titleHeight: FLOOR * 1.25 + 2,
+    chart: isTight ? 90 : 100,
     label: FLOOR,
-    value: isDense ? 16 : 18,
-    fact: isDense ? FLOOR : 16,
-    note: isDense ? FLOOR : 16,
+    value: isTight ? 16 : 18,
+    fact: isTight ? FLOOR : 16,
+    note: isTight ? FLOOR : 16,
     caution: SMALLEST,
-    writeIn: isDense ? 46 : 50,
-    signOff: isDense ? 40 : 46,
+    writeIn: isTight ? 44 : 48,
+    signOff: isTight ? 36 : 42,
     stripNumber: 27,
     stripTitle: FLOOR,
-    stripHeight: 66,
+    stripHeight: isTight ? 61 : 66,
   };
 }

@@ -1,7 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { SheetLayout } from './sheet-layout';
 import { INK } from './styles';
-import { sizeToFit } from './text-width';
+import { clipText, sizeToFit } from './text-width';
 import { Words } from './words';
 
 const dashed = { borderColor: INK, borderStyle: 'dashed' } as const;
@@ -14,10 +14,10 @@ export function SheetStrips({ layout: { stripRows, sizes, width } }: { readonly 
         const wide = width / strips.length;
         const fitted = (text: string, most: number, least: number): number => sizeToFit(text, wide - 10, 700, { most, least });
         return (
-          <View key={strip.title} style={{ ...dashed, width: wide, borderLeftWidth: index === 0 ? 0 : 1.5, alignItems: 'center', justifyContent: 'flex-end' }}>
-            <Words size={fitted(strip.title, sizes.stripTitle + 3, sizes.stripTitle)} weight={700} leading={1.15} lines={1}>{strip.title}</Words>
-            <Words size={fitted(strip.number, 34, sizes.stripNumber - 2)} weight={700} leading={1}>{strip.number}</Words>
-            <Words size={14} leading={1.1} lines={1} style={{ maxWidth: wide - 10 }}>{strip.name}</Words>
+          <View key={strip.title} style={{ ...dashed, width: wide, borderLeftWidth: index === 0 ? 0 : 1.5, alignItems: 'center', justifyContent: 'space-between', paddingVertical: 2 }}>
+            <Words size={fitted(strip.title, sizes.stripTitle + 2, sizes.stripTitle)} weight={700} leading={1.05} lines={1}>{strip.title}</Words>
+            <Words size={fitted(strip.number, 30, sizes.stripNumber - 2)} weight={700} leading={0.9}>{strip.number}</Words>
+            <Words size={14} weight={700} leading={1.05}>{clipText(strip.name, wide - 10, 14, 700)}</Words>
           </View>
         );
       })}

@@ -43,3 +43,15 @@ export function sizeToFit(text: string, width: number, weight: Weight, { most, l
   while (size > least && textWidth(text, size, weight) > width) size -= 1;
   return Math.max(size, least);
 }
+
+/**
+ * A text that stands on one line of a width, its end given up for dots where it is too long.
+ *
+ * @example clipText('Featherstonehaugh', 60, 14, 700) // 'Feather…'
+ */
+export function clipText(text: string, width: number, size: number, weight: Weight): string {
+  if (textWidth(text, size, weight) <= width) return text;
+  const signs = [...text];
+  while (signs.length > 1 && textWidth(`${signs.join('')}…`, size, weight) > width) signs.pop();
+  return `${signs.join('').trimEnd()}…`;
+}

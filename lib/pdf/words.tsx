@@ -22,3 +22,16 @@ export function Words({ size, weight = 400, leading = 1.27, color = INK, style =
     <Text style={{ fontFamily: familyOf(children), fontSize: size, fontWeight: weight, lineHeight: leading, color, ...limit, ...style }}>{children}</Text>
   );
 }
+
+type Run = { readonly text: string; readonly size: number; readonly weight: Weight };
+
+/** Two runs of different size on one base line, a blank between them. */
+export function WordsPair({ first, second }: { readonly first: Run; readonly second: Run }) {
+  const face = ({ text, size, weight }: Run): Style => ({ fontFamily: familyOf(text), fontSize: size, fontWeight: weight });
+  return (
+    <Text style={{ ...face(first.size > second.size ? first : second), lineHeight: 1.27, color: INK }}>
+      <Text style={face(first)}>{first.text}</Text>
+      {second.text !== '' && <Text style={face(second)}>{` ${second.text}`}</Text>}
+    </Text>
+  );
+}

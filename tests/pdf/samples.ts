@@ -183,7 +183,7 @@ export function elkSheet(): CuttingSheet {
     version: 2,
     hunterName: 'Bartholomew Featherstonehaugh-Cholmondeley',
     animal: { speciesId: 'elk', sex: 'male', weight: { grams: 230_000, basis: 'field-dressed' } },
-    arrival: { form: 'quartered', wounds: [{ part: 'shoulder', place: 'left', severity: 'heavy' }, { part: 'ribs', place: 'left', severity: 'light' }], weight: { grams: 230_000, basis: 'field-dressed' } },
+    arrival: { form: 'quartered', wounds: [{ part: 'shoulder', place: 'left', severity: 'heavy' }, { part: 'loin', place: 'left', severity: 'light' }], weight: { grams: 230_000, basis: 'field-dressed' } },
     instructions: {
       lines: [
         makeLine('loin', 'steaks', { size: thick(25), pack: pieces(2) }),
