@@ -1,0 +1,19 @@
+import { notFound } from 'next/navigation';
+import { requireStaff } from '@/lib/auth/current-staff';
+import { parseOrderNumber } from '@/lib/orders';
+import { pdfAnswer } from '@/lib/pdf/pdf-answer';
+import { pdfFile } from '@/lib/pdf/pdf-files';
+import { cuttingSheets } from '@/lib/workflows/staff-orders';
+
+type Context = { readonly params: Promise<{ readonly number: string }> };
+
+/** The cutting sheet of one animal. */
+export async function GET(_request: Request, { params }: Context): Promise<Response> {
+  const staff = await requireStaff('sheet.print');
+  const number = parseOrderNumber((await params).number);
+  if (!number.ok) notFound();
+  const { paper, sheets } = await cuttingSheets(staff, [number.value]);
+  const [sheet] = sheets;
+  if (!sheet) notFound();
+  return pdfAnswer(await pdfFile({ kind: 'sheets', paper, sheets: [sheet] }), `sheet ${sheet.number} version ${sheet.version}`);
+}

@@ -1,0 +1,16 @@
+import { notFound } from 'next/navigation';
+import { requireStaff } from '@/lib/auth/current-staff';
+import { parseOrderNumber } from '@/lib/orders';
+import { pdfAnswer } from '@/lib/pdf/pdf-answer';
+import { pdfFile } from '@/lib/pdf/pdf-files';
+import { cuttingSheets } from '@/lib/workflows/staff-orders';
+
+/** Several cutting sheets in one file, in the order asked: `?numbers=104277,104285`, or `numbers` more than once. */
+export async function GET(request: Request): Promise<Response> {
+  const staff = await requireStaff('sheet.print');
+  const asked = new URL(request.url).searchParams.getAll('numbers').flatMap((text) => text.split(','));
+  const numbers = asked.map(parseOrderNumber).flatMap((number) => (number.ok ? [number.value] : []));
+  const { paper, sheets } = await cuttingSheets(staff, [...new Set(numbers)]);
+  if (sheets.length === 0) notFound();
+  return pdfAnswer(await pdfFile({ kind: 'sheets', paper, sheets }), `sheets ${sheets.length}`);
+}
