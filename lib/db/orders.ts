@@ -26,7 +26,7 @@ export type StoredInvoice = {
   readonly document: unknown;
   readonly totalMinor: number;
   readonly issuedAt: Date;
-  readonly payments: readonly { readonly amountMinor: number; readonly method: string; readonly paidAt: Date; readonly takenBy: string }[];
+  readonly payments: readonly { readonly amountMinor: number; readonly method: string; readonly formKey: string; readonly paidAt: Date; readonly takenBy: string }[];
 };
 
 /** One order with all that hangs on it, its Json checked and typed. */
@@ -334,7 +334,7 @@ export async function listAudit(
 /** Whether an order other than this one carries the same legal tag. */
 export async function hasSameTag(client: Client, tagKey: string, exceptId: string): Promise<string | null> {
   const other = await client.order.findFirst({
-    where: { id: { not: exceptId }, state: { notIn: ['cancelled'] }, searchKey: { contains: ` tag:${tagKey} ` } },
+    where: { id: { not: exceptId }, state: { notIn: ['cancelled'] }, searchKey: { contains: ` =${tagKey} ` } },
     select: { number: true },
   });
   return other?.number ?? null;

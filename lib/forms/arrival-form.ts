@@ -14,12 +14,14 @@ import {
   isSidedPart,
   placesOf,
 } from '@/lib/carcass';
-import { type ArrivalDetails, CONDITIONS, type DescribedAnimal } from '@/lib/orders';
+import { type ArrivalDetails, CONDITIONS, type DescribedAnimal, tagKey } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
 import { type TemperatureUnit, formatTemperature, formatWeight, isCalendarDay, parseTemperature, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, textAt } from './form-entries';
 import { type FieldErrors, fieldErrorsOf } from './order-form-schema';
 import type { FormShop } from './order-form-values';
+import { tidyLine, tidyLines } from './text-fields';
+import { typedWeight } from './typed-weight';
 
 /** A part at a place as the form names it: 'left-haunch', 'middle-neck'. */
 export type SpotId = string;
@@ -94,12 +96,12 @@ export function arrivalValuesOf(animal: DescribedAnimal, arrival: ArrivalDetails
     ageClass: known.ageClass,
     form: known.form,
     // The counter weighs: a guess made on a phone is not put into the scale's box.
-    weight: arrival ? formatWeight(arrival.weight.grams, shop.unit, shop.locale) : '',
+    weight: arrival ? typedWeight(arrival.weight.grams, shop) : '',
     weightBasis: arrival?.weight.basis ?? '',
     temperature:
       arrival?.celsiusTenths === null || arrival === null
         ? ''
-        : formatTemperature(arrival.celsiusTenths, shop.unit === 'lb' ? 'F' : 'C'),
+        : formatTemperature(arrival.celsiusTenths, shop.unit === 'lb' ? 'F' : 'C', shop.locale),
     wounds: Object.fromEntries(SPOTS.map(({ id, part, place }) => [id, hurt(part, place)])),
     missing: Object.fromEntries(SPOTS.map(({ id, part, place }) => [id, gone(part, place)])),
     conditions: Object.fromEntries(CONDITIONS.map((id) => [id, arrival?.conditions.includes(id) ?? false])),
@@ -133,7 +135,7 @@ export function parseArrivalForm(
 
 function arrivalSchema(speciesId: SpeciesId, shop: FormShop, today: string) {
   const temperatureUnit: TemperatureUnit = shop.unit === 'lb' ? 'F' : 'C';
-  const words = (most: number, what: string) => z.string().trim().max(most, `${what} has room for ${most} characters.`);
+  const words = (most: number, what: string) => z.string().overwrite(tidyLine).max(most, `${what} has room for ${most} characters.`);
   const grams = z.string().transform((text, context): number => {
     const weight = parseWeight(text, shop);
     if (weight.ok && weight.value > 0) return weight.value;
@@ -150,7 +152,10 @@ function arrivalSchema(speciesId: SpeciesId, shop: FormShop, today: string) {
   return z
     .object({
       licence: words(40, 'The licence number').min(1, 'Write the licence number. Without it the animal may not be taken in.'),
-      tag: words(40, 'The tag number').min(1, 'Write the tag, seal or confirmation number. Without it the animal may not be taken in.'),
+      tag: words(40, 'The tag number').refine(
+        (tag) => tagKey(tag) !== '',
+        'Write the tag, seal or confirmation number. Without it the animal may not be taken in.',
+      ),
       killedOn: z
         .string()
         .refine(isCalendarDay, 'Write the day it was killed.')
@@ -168,7 +173,7 @@ function arrivalSchema(speciesId: SpeciesId, shop: FormShop, today: string) {
       wounds: z.record(z.string(), z.string()),
       missing: z.record(z.string(), z.boolean()),
       conditions: z.record(z.string(), z.boolean()),
-      note: words(500, 'The note'),
+      note: z.string().overwrite(tidyLines).max(500, 'The note has room for 500 characters.'),
     })
     .superRefine((found, context) => {
       if (found.test !== 'none' && found.sampleNumber === '') {

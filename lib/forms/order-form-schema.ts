@@ -5,6 +5,7 @@ import { REST_CHOICES } from '@/lib/instructions';
 import type { DescribedAnimal } from '@/lib/orders';
 import { formatWeight, parseWeight } from '@/lib/units';
 import { type FormShop, type OrderFormValues, describedAnimal, describedInstructions } from './order-form-values';
+import { tidyLine, tidyLines } from './text-fields';
 
 z.config({ jitless: true });
 
@@ -21,7 +22,7 @@ export type OrderDraft = {
 const oneOf = (values: readonly string[], message: string): z.ZodType<string> =>
   z.string().refine((text) => values.includes(text), message);
 const short = (most: number, what: string): z.ZodString =>
-  z.string().trim().max(most, `${what} has room for ${most} characters.`);
+  z.string().overwrite(tidyLine).max(most, `${what} has room for ${most} characters.`);
 
 /** A weight in the shop's unit, or nothing. */
 function weightField(shop: FormShop): z.ZodType<string> {
@@ -66,7 +67,7 @@ export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
       sausage: weightField(shop),
       keep: z.object({ heart: z.boolean(), liver: z.boolean(), bones: z.boolean(), antlers: z.string(), cape: z.boolean() }),
       noPork: z.boolean(),
-      note: short(500, 'The note'),
+      note: z.string().overwrite(tidyLines).max(500, 'The note has room for 500 characters.'),
       hunter: z.object({
         name: short(80, 'The name').min(1, 'Write your name, so that the shop can find your animal.'),
         phone: short(30, 'The phone number').regex(
@@ -126,9 +127,9 @@ export function parseOrderForm(
       animal,
       instructions: describedInstructions(values, shop),
       hunter: {
-        name: values.hunter.name.trim(),
-        phone: values.hunter.phone.trim(),
-        email: values.hunter.email.trim(),
+        name: tidyLine(values.hunter.name),
+        phone: tidyLine(values.hunter.phone),
+        email: tidyLine(values.hunter.email),
       },
     },
   };

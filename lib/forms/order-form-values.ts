@@ -11,9 +11,11 @@ import {
 } from '@/lib/instructions';
 import { AGE_CLASSES, DELIVERY_FORMS, SEXES, SPECIES_IDS, WEIGHT_BASES, type PartPlace } from '@/lib/carcass';
 import type { DescribedAnimal } from '@/lib/orders';
-import { type WeightUnit, formatWeight, parseWeight } from '@/lib/units';
+import { type WeightUnit, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, rowsAt, textAt } from './form-entries';
 import { packCode, readPack, readSize, sizeCode } from './size-choices';
+import { tidyLine, tidyLines } from './text-fields';
+import { typedWeight } from './typed-weight';
 
 /** One line as its inputs hold it. `size` and `pack` are codes of size-choices. */
 export type LineValues = {
@@ -79,6 +81,8 @@ export function readOrderForm(entries: FormEntries): OrderFormValues {
   const tree = nestEntries(entries);
   const text = (path: string): string => textAt(tree, path);
   const ticked = (path: string): boolean => text(path) !== '';
+  // A line is known by its id: of two with the same one the first is kept.
+  const ids = new Set<string>();
   return {
     formKey: text('formKey').slice(0, 64),
     animal: {
@@ -96,7 +100,8 @@ export function readOrderForm(entries: FormEntries): OrderFormValues {
       const target = oneOf(textAt(row, 'target'), TARGET_IDS);
       const cut = oneOf(textAt(row, 'cut'), CUT_IDS);
       const id = textAt(row, 'id');
-      if (!target || !cut || !/^line-\d{1,4}$/.test(id)) return [];
+      if (!target || !cut || !/^line-\d{1,4}$/.test(id) || ids.has(id)) return [];
+      ids.add(id);
       return [
         {
           id,
@@ -149,7 +154,7 @@ export function describedAnimal(values: Pick<OrderFormValues, 'animal'>, shop: F
     ageClass: oneOf(animal.ageClass, AGE_CLASSES) ?? 'unknown',
     weight: basis && weight?.ok && weight.value > 0 ? { grams: weight.value, basis } : null,
     form: oneOf(animal.form, DELIVERY_FORMS) ?? 'hide-on',
-    takenWhere: animal.takenWhere.trim(),
+    takenWhere: tidyLine(animal.takenWhere),
     diseaseZone: oneOf(animal.diseaseZone, ['yes', 'no', 'unsure'] as const) ?? 'unsure',
     missing,
   };
@@ -169,7 +174,7 @@ export function describedInstructions(values: Omit<OrderFormValues, 'animal' | '
     products: sausage?.ok && sausage.value > 0 ? [{ productId: 'fresh-sausage', gameGrams: sausage.value }] : [],
     keep: { ...values.keep, antlers: oneOf(values.keep.antlers, ANTLER_CHOICES) ?? 'none' },
     noPork: values.noPork,
-    note: values.note.trim(),
+    note: tidyLines(values.note),
   };
 }
 
@@ -193,14 +198,15 @@ export function withInstructions(values: OrderFormValues, instructions: Instruct
           ? (typed.get(line.id)?.asked ?? '')
           : line.askedGrams === null
             ? ''
-            : formatWeight(line.askedGrams, shop.unit, shop.locale),
+            : typedWeight(line.askedGrams, shop),
     })),
     rest: instructions.rest === 'undecided' && values.rest === '' ? '' : instructions.rest,
     squaredOff: instructions.squaredOff,
     mince: {
       ...values.mince,
       addedFat: instructions.mince.addedFat,
-      fatPercent: instructions.mince.fatPercent > 0 ? String(instructions.mince.fatPercent) : values.mince.fatPercent,
+      // Without fat the percentage means nothing, and what was typed stays for when some is chosen.
+      fatPercent: instructions.mince.addedFat === 'none' ? values.mince.fatPercent : String(instructions.mince.fatPercent),
       pack: before.mince.packGrams === instructions.mince.packGrams ? values.mince.pack : String(instructions.mince.packGrams),
     },
     stewPack: before.stewPackGrams === instructions.stewPackGrams ? values.stewPack : String(instructions.stewPackGrams),
@@ -208,7 +214,7 @@ export function withInstructions(values: OrderFormValues, instructions: Instruct
       game(before) === game(instructions)
         ? values.sausage
         : game(instructions) > 0
-          ? formatWeight(game(instructions), shop.unit, shop.locale)
+          ? typedWeight(game(instructions), shop)
           : '',
     keep: { ...instructions.keep },
     noPork: instructions.noPork,
@@ -234,7 +240,7 @@ export function formValuesOf(
       speciesId: animal.speciesId,
       sex: animal.sex,
       ageClass: animal.ageClass,
-      weight: animal.weight ? formatWeight(animal.weight.grams, shop.unit, shop.locale) : '',
+      weight: animal.weight ? typedWeight(animal.weight.grams, shop) : '',
       weightBasis: animal.weight?.basis ?? '',
       takenWhere: animal.takenWhere,
       diseaseZone: animal.diseaseZone,

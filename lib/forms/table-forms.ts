@@ -2,13 +2,14 @@ import { z } from 'zod';
 import { type Currency, type WeightUnit, parseMoney, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, textAt } from './form-entries';
 import type { FieldErrors } from './order-form-schema';
+import { tidyLine } from './text-fields';
 
 /** What was weighed of one row, and in how many packages. */
 export type PackEntry = { readonly lineKey: string; readonly grams: number; readonly packages: number };
 
 /**
- * Reads the packing table: fields `weight.<key>` and `packages.<key>`. An empty weight is a row not packed. Errors
- * carry the field's name.
+ * Reads the packing table: fields `weight.<key>` and `packages.<key>`. An empty weight, or one of nothing, is a row not
+ * packed. Errors carry the field's name.
  */
 export function parsePackForm(
   entries: FormEntries,
@@ -23,8 +24,9 @@ export function parsePackForm(
     const packagesText = (typed.get(`packages.${lineKey}`) ?? '').trim();
     if (weightText === '' && (packagesText === '' || packagesText === '0')) return [];
     const weight = parseWeight(weightText, shop);
+    if (weight.ok && weight.value === 0) return [];
     if (!weight.ok) fieldErrors[`weight.${lineKey}`] = weight.message;
-    const packages = packagesText === '' ? 1 : Number(packagesText);
+    const packages = packagesText === '' ? 1 : wholeNumber(packagesText);
     if (!Number.isInteger(packages) || packages < 1 || packages > 999) {
       fieldErrors[`packages.${lineKey}`] = 'Write how many packages, as a whole number.';
     }
@@ -65,13 +67,18 @@ export function parseHandoverForm(
   | { readonly ok: false; readonly fieldErrors: FieldErrors } {
   const tree = nestEntries(entries);
   const fieldErrors: Record<string, string> = {};
-  const collectedBy = textAt(tree, 'collectedBy').trim();
-  const address = textAt(tree, 'address').trim();
-  const boxes = Number(textAt(tree, 'boxes').trim());
+  const collectedBy = tidyLine(textAt(tree, 'collectedBy'));
+  const address = tidyLine(textAt(tree, 'address'));
+  const boxes = wholeNumber(textAt(tree, 'boxes').trim());
   if (collectedBy === '' || collectedBy.length > 80) fieldErrors.collectedBy = 'Write the name of who takes it away, up to 80 characters.';
   if (address.length > 200) fieldErrors.address = 'The address has room for 200 characters.';
   if (!Number.isInteger(boxes) || boxes < 1 || boxes > 200) fieldErrors.boxes = 'Count the boxes and write how many.';
   const tagReturned = textAt(tree, 'tagReturned') !== '';
   if (!tagReturned) fieldErrors.tagReturned = 'The legal tag or its number goes back with the meat. Tick it when it is in the box.';
   return Object.keys(fieldErrors).length > 0 ? { ok: false, fieldErrors } : { ok: true, value: { collectedBy, address, tagReturned, boxes } };
+}
+
+/** A count as people write one, in digits; anything else is no number. */
+function wholeNumber(text: string): number {
+  return /^\d{1,4}$/.test(text) ? Number(text) : Number.NaN;
 }

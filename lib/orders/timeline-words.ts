@@ -2,6 +2,7 @@
 const TIMELINE: Readonly<Record<string, { readonly words: string; readonly forHunter: boolean }>> = {
   'order-placed': { words: 'Order sent', forHunter: true },
   'instructions-changed': { words: 'Instructions changed', forHunter: true },
+  'details-changed': { words: 'Name, telephone or animal changed', forHunter: true },
   'animal-received': { words: 'Animal received', forHunter: true },
   'receiving-corrected': { words: 'Receiving corrected', forHunter: false },
   'weighed-hanging': { words: 'Weighed on the rail', forHunter: true },

@@ -85,10 +85,13 @@ export async function findOrders(
   const settings = await shopSettings();
   const meant = text === '' ? null : await orderMeant(text);
   const page = Math.max(1, Math.min(10_000, Math.trunc(query.page ?? 1) || 1));
-  const states = text !== '' ? null : query.state === undefined || query.state === 'open' ? OPEN_STATES : [query.state];
+  const terms = searchTerms(text);
+  // A search of which nothing is left to look for finds nobody, not everybody.
+  const searched = terms.length > 0 ? null : [];
+  const states = text !== '' ? searched : query.state === undefined || query.state === 'open' ? OPEN_STATES : [query.state];
   const newestFirst = text !== '' || query.state === 'collected' || query.state === 'cancelled';
   const [{ rows, total }, counts] = await Promise.all([
-    listOrders(database(), { terms: searchTerms(text), states, newestFirst, skip: (page - 1) * PAGE_SIZE, take: PAGE_SIZE }),
+    listOrders(database(), { terms, states, newestFirst, skip: (page - 1) * PAGE_SIZE, take: PAGE_SIZE }),
     countByState(database()),
   ]);
   return {
