@@ -113,6 +113,9 @@ export default async function DayPage({ searchParams }: PageProps<'/staff'>) {
                 Number
               </th>
               <th role="columnheader" scope="col">
+                State
+              </th>
+              <th role="columnheader" scope="col">
                 Hunter
               </th>
               <th role="columnheader" scope="col">
@@ -124,9 +127,6 @@ export default async function DayPage({ searchParams }: PageProps<'/staff'>) {
               <th role="columnheader" scope="col">
                 Booked
               </th>
-              <th role="columnheader" scope="col">
-                State
-              </th>
             </tr>
           </thead>
           <tbody role="rowgroup">
@@ -137,22 +137,24 @@ export default async function DayPage({ searchParams }: PageProps<'/staff'>) {
                     <OrderNumber number={row.numberText} />
                   </a>
                 </th>
+                <td role="cell" className="where">
+                  <span className="row tags">
+                    <StateTag state={row.state} words={row.stateWords} />
+                    {row.openQuestions > 0 && <span className="tag stop">{questionWords(row.openQuestions)}</span>}
+                  </span>
+                </td>
                 <td role="cell" className="who">
                   <b>{row.hunterName}</b>
                 </td>
-                <td role="cell">{row.animalWords}</td>
+                <td role="cell" className="wide">
+                  {row.animalWords}
+                </td>
                 <td role="cell" className="num nowrap" data-label="Weight">
                   {row.weightText || 'not weighed'}
                 </td>
                 <td role="cell" data-label="Booked">
                   <span>
                     {dayWords(row.createdAt, shop, now)}, <span className="nowrap">{agoWords(row.createdAt, shop, now)}</span>
-                  </span>
-                </td>
-                <td role="cell">
-                  <span className="row tags">
-                    <StateTag state={row.state} words={row.stateWords} />
-                    {row.openQuestions > 0 && <span className="tag stop">{questionWords(row.openQuestions)}</span>}
                   </span>
                 </td>
               </tr>

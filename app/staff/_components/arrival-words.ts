@@ -1,9 +1,10 @@
+import type { DeliveryForm, WeightBasis } from '@/lib/carcass';
 import type { Condition } from '@/lib/orders';
 import type { TestState } from '@/lib/rules';
 
 export const TEST_WORDS: Readonly<Record<TestState, string>> = {
-  none: 'No sample taken',
-  pending: 'Taken, result awaited',
+  none: 'None taken',
+  pending: 'Result awaited',
   negative: 'Negative',
   positive: 'Positive',
 };
@@ -14,5 +15,21 @@ export const CONDITION_WORDS: Readonly<Record<Condition, string>> = {
   wet: 'Wet',
   warm: 'Warm',
   'gut-shot': 'Gut shot',
-  sour: 'Smells sour',
+  sour: 'Sour',
 };
+
+/** Which weight the scale showed, in the counter's short words. */
+export const BASIS_WORDS: readonly { readonly value: WeightBasis; readonly label: string }[] = [
+  { value: 'field-dressed', label: 'Gutted, hide on' },
+  { value: 'hanging', label: 'Hanging, hide off' },
+  { value: 'live', label: 'Alive' },
+  { value: 'boneless', label: 'Meat only' },
+];
+
+/** How it came in, in the counter's short words. */
+export const FORM_WORDS: readonly { readonly value: DeliveryForm; readonly label: string }[] = [
+  { value: 'hide-on', label: 'Hide on' },
+  { value: 'skinned', label: 'Skinned' },
+  { value: 'quartered', label: 'In quarters' },
+  { value: 'boned-out', label: 'Boned out' },
+];

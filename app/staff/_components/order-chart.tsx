@@ -1,16 +1,32 @@
 import { CarcassChart, type ChartPartState } from '@/app/_components/carcass-chart';
 import type { PlanView } from '@/lib/documents';
+import { capital } from '@/lib/forms';
 
-/** How every part of one animal stands, both sides, and the same as a list. */
-export function OrderChart({ parts, caption }: { readonly parts: PlanView['parts']; readonly caption: string }) {
-  return <CarcassChart side="both" parts={parts.map(chartPart)} caption={caption} />;
+type Standing = PlanView['parts'][number];
+
+/** How every part of one animal stands, and the same as a list: both sides, or one where they are alike. */
+export function OrderChart({ parts }: { readonly parts: PlanView['parts'] }) {
+  const alike = parts.filter(({ place }) => place === 'left').every((left) => {
+    const right = parts.find(({ part, place }) => part === left.part && place === 'right');
+    return right?.state === left.state && right.detail === left.detail;
+  });
+  return alike ? (
+    <CarcassChart side="left" parts={parts.filter(({ place }) => place !== 'right').map(bothSides)} caption="Both sides alike" />
+  ) : (
+    <CarcassChart side="both" parts={parts.map(oneSide)} caption="Left side and right side" />
+  );
 }
 
-function chartPart({ part, place, state, name, detail }: PlanView['parts'][number]): ChartPartState {
-  const label = place === 'middle' ? name : name.slice(place.length + 1);
-  return { part, side: place, state, name: capital(name), label: capital(label), detail: state === 'absent' ? undefined : detail };
+function oneSide({ part, place, state, name, detail }: Standing): ChartPartState {
+  return { part, side: place, state, name: capital(name), label: capital(bareName(name, place)), detail: state === 'absent' ? undefined : detail };
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+function bothSides(standing: Standing): ChartPartState {
+  const name = capital(bareName(standing.name, standing.place));
+  return { ...oneSide(standing), side: standing.place === 'middle' ? 'middle' : 'both', name };
+}
+
+/** 'left hind leg' is 'hind leg' on its own side's drawing. */
+function bareName(name: string, place: Standing['place']): string {
+  return place === 'middle' ? name : name.slice(place.length + 1);
 }

@@ -19,13 +19,15 @@ export function OrderPage({ order, task, children }: OrderPageProps) {
         <a className="back" href={`/staff/orders/${order.number}`}>
           Back to the order
         </a>
-        <h1>{task}</h1>
-        <p className="order-line">
-          <OrderNumber number={order.numberText} />
-          <b>{order.hunter.name}</b>
-          <span>{order.animalWords}</span>
-          <StateTag state={order.state} words={order.stateWords} />
-        </p>
+        <div className="order-line">
+          <h1>{task}</h1>
+          <p className="order-line">
+            <OrderNumber number={order.numberText} />
+            <b>{order.hunter.name}</b>
+            <span>{order.animalWords}</span>
+            <StateTag state={order.state} words={order.stateWords} />
+          </p>
+        </div>
       </header>
       {children}
       <title>{`${task} · ${order.numberText} · Gambrel`}</title>

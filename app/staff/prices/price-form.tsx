@@ -10,6 +10,9 @@ import { BaseRows } from './base-rows';
 import { ExamplePrice } from './example-price';
 import { Cell, GrowButton, PriceRow, ShrinkButton, Ticks, type RowTools } from './price-row';
 
+/** Loads the page anew: what was typed and not saved goes. */
+const AS_SAVED = '/staff/prices';
+
 type PriceFormProps = {
   readonly tariff: Tariff;
   readonly versionId: number;
@@ -106,8 +109,8 @@ function PriceFields({ answer, pending, current, locale, species, cuts }: PriceF
           <button className="button primary large" name="intent" value="save" disabled={pending}>
             {pending ? 'Saving' : 'Save the prices'}
           </button>
-          <a className="button quiet" href="?">
-            Leave them as they were
+          <a className="button quiet" href={AS_SAVED}>
+            Back to how they were
           </a>
         </div>
       </div>

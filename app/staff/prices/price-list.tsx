@@ -1,7 +1,8 @@
 import { SPECIES, SPECIES_IDS } from '@/lib/carcass';
 import { CUT_IDS, type NameCountry, cutName } from '@/lib/cuts';
+import { figureText } from '@/lib/forms';
 import type { BaseCharge, Tariff } from '@/lib/pricing';
-import { formatMoney, formatRate, formatWeighedQuantity } from '@/lib/units';
+import { formatMoney, formatRate } from '@/lib/units';
 
 type PriceListProps = { readonly tariff: Tariff; readonly locale: string; readonly country: NameCountry };
 
@@ -24,7 +25,7 @@ export function PriceList({ tariff, locale, country }: PriceListProps) {
             ? [`with ${tariff.perPiece.filter((extra) => includes.includes(extra.id)).map((extra) => extra.name.toLowerCase()).join(', ')}`]
             : []),
         ].join('; '),
-        prices: chargeWords(charge, { money, rate, weight: (hundredths) => formatWeighedQuantity(hundredths, weightUnit, locale) }),
+        prices: chargeWords(charge, { money, rate, weight: (hundredths) => `${figureText(hundredths, { scale: 2, least: 0, locale })} ${weightUnit}` }),
         taxId,
       })),
     },

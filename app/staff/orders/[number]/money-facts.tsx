@@ -26,7 +26,7 @@ export function MoneyFacts({ order }: { readonly order: StaffOrder }) {
         )}
       </dl>
       <p>
-        <a className="button quiet" href={`/staff/orders/${number}/bill`}>
+        <a className="button quiet flush" href={`/staff/orders/${number}/bill`}>
           {invoice ? 'Invoice and payments' : 'Every line of it'}
         </a>
       </p>

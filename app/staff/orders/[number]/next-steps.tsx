@@ -27,8 +27,16 @@ export function Way({ state }: { readonly state: OrderState }) {
   );
 }
 
+type NextStepsProps = {
+  readonly order: StaffOrder;
+  readonly staff: StaffActor;
+  readonly title: string;
+  /** Whether a stop stands or a question is open: the knife is then not the way on. */
+  readonly isBlocked: boolean;
+};
+
 /** The buttons for what may be done now, by this person: the way on first, then what else. */
-export function NextSteps({ order, staff, title }: { readonly order: StaffOrder; readonly staff: StaffActor; readonly title: string }) {
+export function NextSteps({ order, staff, title, isBlocked }: NextStepsProps) {
   const { state, steps, number, invoice } = order;
   const here = `/staff/orders/${number}`;
   const may = (step: (typeof steps)[number]): boolean => steps.includes(step);
@@ -51,7 +59,7 @@ export function NextSteps({ order, staff, title }: { readonly order: StaffOrder;
       )}
       {may('free') && receives && <StepForm order={order} title={title} step="free" text="Lift the hold" look={primary} />}
       {may('start-cutting') && can(staff, 'bench.start') && (
-        <StepForm order={order} title={title} step="start-cutting" text="Start cutting" look={state === 'hanging' ? primary : 'button'} />
+        <StepForm order={order} title={title} step="start-cutting" text="Start cutting" look={state === 'hanging' && !isBlocked ? primary : 'button'} />
       )}
       {may('pack') && can(staff, 'pack.weigh') && (
         <a className={primary} href={`${here}/pack`}>

@@ -25,9 +25,10 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
   const { assessment, questions, shop, hunter, planView } = order;
   const open = questions.filter((question) => question.answeredAt === null);
   const answered = questions.filter((question) => question.answeredAt !== null);
+  const standing = isCut(order) ? [] : assessment.findings;
   // What has been asked of the hunter stands among the questions.
-  const asked = new Set(open.map((question) => question.message));
-  const findings = isCut(order) ? [] : assessment.findings.filter((finding) => !asked.has(finding.message));
+  const asked = new Set(open.map((question) => question.findingKey));
+  const findings = standing.filter((finding) => !asked.has(finding.key));
   const stops = findings.filter((finding) => finding.severity === 'stop');
   const others = findings.filter((finding) => finding.severity !== 'stop');
   const title = `${order.numberText} ${hunter.name}`;
@@ -76,7 +77,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
 
       <section className="panel raised" aria-label="What comes next">
         {order.state === 'cancelled' ? <p>This order was cancelled.</p> : <Way state={order.state} />}
-        <NextSteps order={order} staff={staff} title={title} />
+        <NextSteps order={order} staff={staff} title={title} isBlocked={stops.length > 0 || open.length > 0} />
         {order.handover && (
           <p>
             Collected by <b>{order.handover.collectedBy}</b>, {momentWords(order.handover.at, shop)}; handed over by {order.handover.by}.
@@ -97,16 +98,18 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
           {open.length > 0 && (
             <section className="stack" aria-labelledby="questions">
               <h2 id="questions">{open.length === 1 ? 'One question is open' : `${open.length} questions are open`}</h2>
-              {open.map((question) => (
-                <div className="panel question" key={question.id}>
-                  {can(staff, 'order.answer') ? (
-                    <QuestionForm order={order} title={title} question={question} />
-                  ) : (
-                    <p>{question.message}</p>
-                  )}
-                  <p className="quiet-text">Asked {momentWords(question.askedAt, shop)}. The hunter can answer on their own page.</p>
-                </div>
-              ))}
+              {open.map((question) => {
+                // The animal may have been weighed since it was asked: what stands now is said.
+                const now = standing.find((finding) => finding.key === question.findingKey);
+                return (
+                  <FindingCard key={question.id} severity={now?.severity ?? 'ask'} title={now?.title} message={now?.message ?? question.message}>
+                    <div className="question">
+                      {can(staff, 'order.answer') && <QuestionForm order={order} title={title} question={question} />}
+                      <p className="quiet-text">Asked {momentWords(question.askedAt, shop)}. The hunter can answer on their own page.</p>
+                    </div>
+                  </FindingCard>
+                );
+              })}
             </section>
           )}
 
@@ -131,7 +134,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
 
           <section className="section" aria-labelledby="chart">
             <h2 id="chart">Part by part</h2>
-            <OrderChart parts={planView.parts} caption="Left and right side" />
+            <OrderChart parts={planView.parts} />
           </section>
 
           <section className="section" aria-labelledby="yield">

@@ -9,7 +9,6 @@ type QuestionFormProps = {
   readonly title: string;
   readonly question: {
     readonly id: number;
-    readonly message: string;
     readonly options: readonly { readonly label: string; readonly consequence: string }[];
   };
 };
@@ -22,7 +21,7 @@ export function QuestionForm({ order, title, question }: QuestionFormProps) {
       {({ fieldErrors, values }, pending) => (
         <>
           <input type="hidden" name="question" value={question.id} />
-          <FieldGroup id={id} legend={question.message} error={fieldErrors[id]}>
+          <FieldGroup id={id} legend="What does the hunter say?" error={fieldErrors[id]}>
             <div className="choices">
               {question.options.map((option, index) => (
                 <label className="choice" key={option.label}>

@@ -11,7 +11,7 @@ import { changeInstructions } from '@/lib/workflows/staff-orders';
 export type ChangeState = OrderFormState & { readonly reason?: string };
 
 /** Every button of the form. Without script each comes here; with script only the sending does. */
-export async function changeAction(_before: OrderFormState, data: FormData): Promise<ChangeState> {
+export async function changeAction(before: OrderFormState, data: FormData): Promise<ChangeState> {
   const staff = await requireStaff('order.write');
   const { number, baseVersion } = orderOf(data);
   const reason = fieldText(data, 'reason');
@@ -20,7 +20,7 @@ export async function changeAction(_before: OrderFormState, data: FormData): Pro
   if (intent !== 'send') {
     const shop = await openOrderForm();
     if (!shop) return { ...refusedForm(values, { '': 'The shop has not been set up.' }), reason };
-    return { ...stepOrderForm(values, intent, shop), reason };
+    return { ...stepOrderForm(values, intent, before.step, shop), reason };
   }
   const outcome = await changeInstructions(staff, number, baseVersion, values, reason);
   if (!outcome.ok) {

@@ -1,9 +1,10 @@
 import { OrderForm } from '@/app/order/order-form';
 import '@/app/order/order.css';
 import { OrderPage } from '@/app/staff/_components/order-page';
-import { openedForm } from '@/lib/forms';
+import { type OrderFormValues, openedForm, weightFigure } from '@/lib/forms';
 import { isChangeable } from '@/lib/orders';
 import { openOrderForm } from '@/lib/workflows/hunter-orders';
+import type { StaffOrder } from '@/lib/workflows/staff-orders';
 import { openOrder } from '../open-order';
 import { changeAction } from './actions';
 import { ReasonField } from './reason-field';
@@ -20,10 +21,15 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
     <OrderPage order={order} task="Change the cuts">
       {isChangeable(order.state) ? (
         <>
-          {order.arrival && <p className="notice">The animal has come in: what was found at receiving counts, whatever the form says of the animal.</p>}
+          {order.arrival && (
+            <p className="notice">
+              The animal stands here as it was found at receiving. Its wounds are not in this forecast, and what you change about the animal here is not saved:{' '}
+              <a href={`/staff/orders/${order.number}/receive`}>correct what came in</a> instead.
+            </p>
+          )}
           <OrderForm
             shop={shop}
-            opened={openedForm({ ...order.formValues, formKey: order.formValues.formKey || formKey })}
+            opened={openedForm({ ...valuesAsFound(order), formKey: order.formValues.formKey || formKey })}
             action={changeAction}
             draftName={`gambrel:staff-change:${order.number}:${order.version}`}
             title={`Change the cuts · ${order.numberText}`}
@@ -40,4 +46,23 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
       )}
     </OrderPage>
   );
+}
+
+/** The hunter's form with the animal as it was found once it has come in, so that its forecast goes by the true weight. */
+function valuesAsFound({ formValues, arrival, hangingGrams, shop }: StaffOrder): OrderFormValues {
+  if (!arrival) return formValues;
+  return {
+    ...formValues,
+    animal: {
+      ...formValues.animal,
+      sex: arrival.sex,
+      ageClass: arrival.ageClass,
+      form: arrival.form,
+      weight: weightFigure(hangingGrams ?? arrival.weight.grams, shop),
+      weightBasis: hangingGrams === null ? arrival.weight.basis : 'hanging',
+      takenWhere: arrival.killedWhere,
+      diseaseZone: arrival.diseaseZone ? 'yes' : 'no',
+      filletsOut: arrival.missing.filter(({ part }) => part === 'fillet').length === 2,
+    },
+  };
 }

@@ -26,7 +26,7 @@ export function HangForm({ order, title, weight, unit, decimal, hint }: HangForm
               Save the weight
             </button>
             <a className="button quiet" href={`/staff/orders/${order.number}`}>
-              Leave it
+              Back without saving
             </a>
           </div>
         </WeightInput>

@@ -1,12 +1,12 @@
 'use client';
 
-import { useState } from 'react';
+import { type KeyboardEvent, useState } from 'react';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { RangeBar } from '@/app/_components/range-bar';
 import { ActionForm } from '@/app/staff/_components/action-form';
 import { packBalance } from '@/lib/forms';
 import type { PackRow } from '@/lib/orders';
-import { type WeightUnit, formatWeight } from '@/lib/units';
+import { type WeightUnit, formatWeight, parseWeight } from '@/lib/units';
 import { packAction } from './actions';
 
 type Row = PackRow & { readonly expectedText: string };
@@ -32,7 +32,7 @@ export function PackForm({ order, title, values, ...table }: PackFormProps) {
               {pending ? 'Saving' : 'Save the weights'}
             </button>
             <a className="button quiet" href={`/staff/orders/${order.number}`}>
-              Leave it
+              Back without saving
             </a>
           </div>
         </>
@@ -73,7 +73,8 @@ function PackTable({ answer, rows, hanging, unit, locale }: PackTableProps) {
           </tr>
         </thead>
         <tbody role="rowgroup">
-          {rows.map(({ lineKey, label, expectedText }, index) => {
+          {rows.map((row, index) => {
+            const { lineKey, label, expectedText } = row;
             const [weight, packages] = [`weight.${lineKey}`, `packages.${lineKey}`];
             return (
               <tr role="row" key={lineKey}>
@@ -82,6 +83,7 @@ function PackTable({ answer, rows, hanging, unit, locale }: PackTableProps) {
                 </th>
                 <td role="cell" data-label="Should give" className="number expected">
                   {expectedText}
+                  <FarOff typed={typed[lineKey] ?? ''} row={row} unit={unit} locale={locale} />
                 </td>
                 <td role="cell" data-label="Weight">
                   <span>
@@ -97,6 +99,7 @@ function PackTable({ answer, rows, hanging, unit, locale }: PackTableProps) {
                         autoComplete="off"
                         maxLength={20}
                         value={typed[lineKey] ?? ''}
+                        onKeyDown={goOnAtEnter}
                         onChange={(event) => setTyped((before) => ({ ...before, [lineKey]: event.target.value }))}
                         // The first weight is what the packer comes to type.
                         // oxlint-disable-next-line jsx-a11y/no-autofocus
@@ -120,6 +123,7 @@ function PackTable({ answer, rows, hanging, unit, locale }: PackTableProps) {
                       autoComplete="off"
                       maxLength={4}
                       defaultValue={answer.values[packages]}
+                      onKeyDown={goOnAtEnter}
                     />
                   </span>
                 </td>
@@ -144,6 +148,27 @@ function PackTable({ answer, rows, hanging, unit, locale }: PackTableProps) {
       </div>
     </>
   );
+}
+
+/** A scale that types ends with the enter key: it leads to the next box, and never sends a table half filled in. */
+function goOnAtEnter(event: KeyboardEvent<HTMLInputElement>): void {
+  if (event.key !== 'Enter') return;
+  event.preventDefault();
+  const { form } = event.currentTarget;
+  const boxes = [...(form?.querySelectorAll<HTMLInputElement>('.pack input') ?? [])];
+  const next = boxes[boxes.indexOf(event.currentTarget) + 1] ?? form?.querySelector<HTMLElement>('button.primary');
+  next?.focus();
+}
+
+type FarOffProps = { readonly typed: string; readonly row: PackRow; readonly unit: WeightUnit; readonly locale: string };
+
+/** A word where a weight is so far from what was expected that a figure or a lug may be wrong. */
+function FarOff({ typed, row, unit, locale }: FarOffProps) {
+  const weight = typed.trim() === '' ? null : parseWeight(typed, { unit, locale });
+  if (!weight?.ok || row.expected.likely === 0) return null;
+  const isHeavy = weight.value > row.expected.high * 1.5;
+  const isLight = weight.value < row.expected.low * 0.5;
+  return isHeavy || isLight ? <b className="far-off">Far {isHeavy ? 'more' : 'less'} than expected: look again.</b> : null;
 }
 
 function Problem({ id, answer }: { readonly id: string; readonly answer: FormAnswer }) {

@@ -1,7 +1,9 @@
+import { BASIS_WORDS, FORM_WORDS } from '@/app/staff/_components/arrival-words';
 import { isoDay } from '@/app/staff/_components/moments';
 import { OrderPage } from '@/app/staff/_components/order-page';
-import { ageChoices, basisChoices, formChoices, sexChoices } from '@/lib/forms';
-import { addDays, formatWeightRange } from '@/lib/units';
+import { ageChoices, sexChoices } from '@/lib/forms';
+import { addDays, formatWeight } from '@/lib/units';
+import type { StaffOrder } from '@/lib/workflows/staff-orders';
 import { openOrder } from '../open-order';
 import { ReceiveForm } from './receive-form';
 import { receiveValues } from './receive-values';
@@ -25,12 +27,19 @@ export default async function ReceivePage({ params }: PageProps<'/staff/orders/[
           days={{ today, yesterday: addDays(today, -1) }}
           unit={shop.unit}
           country={shop.nameCountry}
-          expected={`The hunter's telling makes it ${formatWeightRange(order.assessment.plan.forecast.hanging, shop.unit, shop.locale)} on the rail.`}
-          choices={{ sex: sexChoices(animal.speciesId), age: ageChoices(), form: formChoices(), basis: basisChoices() }}
+          expected={expectedWords(order)}
+          choices={{ sex: sexChoices(animal.speciesId), age: ageChoices(), form: FORM_WORDS, basis: BASIS_WORDS }}
         />
       ) : (
         <p className="notice stop">This animal is {order.stateWords}; what came in can no longer be changed.</p>
       )}
     </OrderPage>
   );
+}
+
+/** What the hunter said it weighs, as a check on the scale. */
+function expectedWords({ animal, shop }: StaffOrder): string {
+  if (!animal.weight) return 'The hunter told no weight.';
+  const basis = BASIS_WORDS.find(({ value }) => value === animal.weight?.basis)?.label.toLowerCase() ?? '';
+  return `The hunter says ${formatWeight(animal.weight.grams, shop.unit, shop.locale)}, ${basis}.`;
 }

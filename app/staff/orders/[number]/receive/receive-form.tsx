@@ -38,55 +38,65 @@ export function ReceiveForm({ order, title, values, days, unit, country, expecte
           <div className="three">
             <section className="stack" aria-labelledby="papers">
               <h2 id="papers">Papers</h2>
-              <Text name="licence" label="Licence number" answer={answer} isFirst />
-              <Text name="tag" label="Tag, seal or confirmation" answer={answer} />
+              <div className="pair">
+                <Text name="licence" label="Licence number" answer={answer} isFirst />
+                <Text name="tag" label="Tag, seal or confirmation" answer={answer} />
+              </div>
               <Field id="killedOn" label="Day it was killed" error={answer.fieldErrors['killedOn']}>
                 {(wiring) => (
-                  <div className="together">
-                    <input {...wiring} ref={killedOn} className="medium" type="date" name="killedOn" max={days.today} defaultValue={answer.values['killedOn']} />
-                    <span className="row script-only quick">
-                      <button className="button" type="button" onClick={() => setDay(days.today)}>
-                        Today
-                      </button>
-                      <button className="button" type="button" onClick={() => setDay(days.yesterday)}>
-                        Yesterday
-                      </button>
-                    </span>
+                  <div className="killed-on">
+                    <input {...wiring} ref={killedOn} type="date" name="killedOn" max={days.today} defaultValue={answer.values['killedOn']} />
+                    <button className="button script-only" type="button" onClick={() => setDay(days.today)}>
+                      Today
+                    </button>
+                    <button className="button script-only" type="button" onClick={() => setDay(days.yesterday)}>
+                      Yesterday
+                    </button>
                   </div>
                 )}
               </Field>
-              <Text name="killedWhere" label="Where: county, unit or estate" answer={answer} />
-              <Tick name="diseaseZone" label="That is a disease zone" answer={answer} />
+              <div className="pair uneven">
+                <Text name="killedWhere" label="Where: county, unit or estate" answer={answer} />
+                <label className="choice">
+                  <input type="checkbox" name="diseaseZone" defaultChecked={Boolean(answer.values['diseaseZone'])} />
+                  <span>Disease zone</span>
+                </label>
+              </div>
               <Pills name="test" legend="Disease sample" choices={tests} answer={answer} />
-              <Text name="sampleNumber" label="Sample number" hint="Where one was taken." answer={answer} />
+              <Text name="sampleNumber" label="Sample number, where one was taken" answer={answer} />
+              <Field id="note" label="Note" optional error={answer.fieldErrors['note']}>
+                {(wiring) => <textarea {...wiring} className="two-lines" name="note" rows={2} defaultValue={answer.values['note']} maxLength={500} />}
+              </Field>
             </section>
 
             <section className="stack" aria-labelledby="animal">
               <h2 id="animal">Animal and scale</h2>
-              <div className="with-basis">
-                <Field id="weight" label="Weight" hint={expected} error={answer.fieldErrors['weight']}>
+              <Field id="weight" label="Weight" hint={expected} error={answer.fieldErrors['weight']}>
+                {(wiring) => (
+                  <div className="with-unit">
+                    <input {...wiring} name="weight" inputMode="decimal" autoComplete="off" defaultValue={answer.values['weight']} maxLength={20} />
+                    <span className="unit">{unit}</span>
+                  </div>
+                )}
+              </Field>
+              <Pills name="weightBasis" legend="Weighed how" choices={choices.basis} answer={answer} />
+              <div className="pair">
+                <Menu name="sex" label="Sex" choices={choices.sex} answer={answer} />
+                <Menu name="ageClass" label="Age" choices={choices.age} answer={answer} />
+              </div>
+              <div className="pair">
+                <Menu name="form" label="How it came" choices={choices.form} answer={answer} />
+                <Field id="temperature" label="Temperature" optional error={answer.fieldErrors['temperature']}>
                   {(wiring) => (
                     <div className="with-unit">
-                      <input {...wiring} name="weight" inputMode="decimal" autoComplete="off" defaultValue={answer.values['weight']} maxLength={20} />
-                      <span className="unit">{unit}</span>
+                      <input {...wiring} name="temperature" autoComplete="off" defaultValue={answer.values['temperature']} maxLength={12} />
+                      <span className="unit">°{unit === 'lb' ? 'F' : 'C'}</span>
                     </div>
                   )}
                 </Field>
               </div>
-              <Pills name="weightBasis" legend="Weighed how" choices={choices.basis} answer={answer} />
-              <Pills name="form" legend="How it came" choices={choices.form} answer={answer} />
-              <Pills name="sex" legend="Sex" choices={choices.sex} answer={answer} />
-              <Pills name="ageClass" legend="Age" choices={choices.age} answer={answer} />
-              <Field id="temperature" label="Temperature in the haunch" optional error={answer.fieldErrors['temperature']}>
-                {(wiring) => (
-                  <div className="with-unit">
-                    <input {...wiring} name="temperature" inputMode="text" autoComplete="off" defaultValue={answer.values['temperature']} maxLength={12} />
-                    <span className="unit">°{unit === 'lb' ? 'F' : 'C'}</span>
-                  </div>
-                )}
-              </Field>
               <FieldGroup id="conditions" legend="Condition" optional>
-                <div className="pill-choices">
+                <div className="pill-choices thirds">
                   {CONDITIONS.map((id) => (
                     <label className="choice" key={id}>
                       <input type="checkbox" name={`conditions.${id}`} defaultChecked={Boolean(answer.values[`conditions.${id}`])} />
@@ -100,9 +110,6 @@ export function ReceiveForm({ order, title, values, days, unit, country, expecte
             <section className="stack" aria-labelledby="parts">
               <h2 id="parts">Wounds and what did not come</h2>
               <SpotGrid values={answer.values} country={country} />
-              <Field id="note" label="Note" optional error={answer.fieldErrors['note']}>
-                {(wiring) => <textarea {...wiring} name="note" rows={2} defaultValue={answer.values['note']} maxLength={500} />}
-              </Field>
             </section>
           </div>
           <div className="buttons bar">
@@ -110,7 +117,7 @@ export function ReceiveForm({ order, title, values, days, unit, country, expecte
               {pending ? 'Saving' : 'Save and check the cuts'}
             </button>
             <a className="button quiet" href={`/staff/orders/${order.number}`}>
-              Leave it
+              Back without saving
             </a>
           </div>
         </>
@@ -142,21 +149,12 @@ function Text({ name, label, answer, hint, isFirst = false }: InputProps & { rea
   );
 }
 
-function Tick({ name, label, answer }: InputProps) {
-  return (
-    <label className="choice">
-      <input type="checkbox" name={name} defaultChecked={Boolean(answer.values[name])} />
-      <span>{label}</span>
-    </label>
-  );
-}
-
 type PillsProps = { readonly name: string; readonly legend: string; readonly choices: readonly Choice[]; readonly answer: FormAnswer };
 
 function Pills({ name, legend, choices, answer }: PillsProps) {
   return (
     <FieldGroup id={name} legend={legend} error={answer.fieldErrors[name]}>
-      <div className="pill-choices">
+      <div className="pill-choices halves">
         {choices.map(({ value, label }) => (
           <label className="choice" key={value}>
             <input type="radio" name={name} value={value} defaultChecked={answer.values[name] === value} />
@@ -165,5 +163,21 @@ function Pills({ name, legend, choices, answer }: PillsProps) {
         ))}
       </div>
     </FieldGroup>
+  );
+}
+
+function Menu({ name, label, choices, answer }: InputProps & { readonly choices: readonly Choice[] }) {
+  return (
+    <Field id={name} label={label} error={answer.fieldErrors[name]}>
+      {(wiring) => (
+        <select {...wiring} name={name} defaultValue={answer.values[name]}>
+          {choices.map(({ value, label: words }) => (
+            <option key={value} value={value}>
+              {words}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
   );
 }

@@ -22,7 +22,8 @@ export function SpotGrid({ values, country }: SpotGridProps) {
       side: place,
       state: state === 'absent' ? 'absent' : state === '' ? 'decided' : 'wounded',
       name,
-      label: capital(partName(part, country)),
+      // The drawing is small here; the menus beside it carry the names.
+      label: '',
       onSelect: () => set(id, nextSpotState(state)),
     };
   });

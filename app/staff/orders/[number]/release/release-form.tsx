@@ -49,7 +49,7 @@ export function ReleaseForm({ order, title, hunterName, tag }: ReleaseFormProps)
               {pending ? 'Saving' : 'Hand it over'}
             </button>
             <a className="button quiet" href={`/staff/orders/${order.number}`}>
-              Leave it
+              Back without saving
             </a>
           </div>
         </>
