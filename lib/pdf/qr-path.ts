@@ -1,13 +1,16 @@
-import { create } from 'qrcode';
+import { type QRCode, create } from 'qrcode';
 
 /** A QR code as one path on a grid of whole modules, its four quiet modules on every side included. */
 export type QrPath = { readonly d: string; readonly modules: number };
 
 const QUIET = 4;
 
-/** Draws a text as a QR code of level Q, a run of dark modules in a row as one rectangle. Throws on a text too long for any code. */
+/**
+ * Draws a text as a QR code, a run of dark modules in a row as one rectangle: of level Q, and of H where that makes it no
+ * larger, as it does for a number with its version. Throws on a text too long for any code.
+ */
 export function qrPath(text: string): QrPath {
-  const { modules } = create(text, { errorCorrectionLevel: 'Q' });
+  const modules = strongestModules(text);
   const { size } = modules;
   const dark = (row: number, column: number): boolean => column < size && modules.get(row, column) === 1;
   let d = '';
@@ -20,4 +23,14 @@ export function qrPath(text: string): QrPath {
     }
   }
   return { d, modules: size + 2 * QUIET };
+}
+
+function strongestModules(text: string): QRCode['modules'] {
+  const usual = create(text, { errorCorrectionLevel: 'Q' });
+  try {
+    return create(text, { errorCorrectionLevel: 'H', version: usual.version }).modules;
+  } catch {
+    // The stronger code does not fit the same grid.
+    return usual.modules;
+  }
 }

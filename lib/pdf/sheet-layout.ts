@@ -108,7 +108,7 @@ function columnsOf({ blocks }: CuttingSheet, width: number, sizes: SheetSizes): 
   const lines = blocks.flatMap((block) => block.lines);
   const widest = (most: number, words: readonly (readonly [string, SheetLine])[]): number =>
     Math.min(most, Math.max(0, ...words.map(([text, line]) => textWidth(text, sizes.line, weightOf(line)))));
-  const side = Math.ceil(sizes.line * 1.65);
+  const side = Math.ceil(sizes.side * 2.2);
   const part = Math.ceil(widest(width * 0.3, lines.map((line) => [line.name, line])));
   const apart = lines.filter((line) => sharedWords(line) === null);
   const pack = Math.ceil(widest(width * 0.16, apart.map((line) => [line.pack, line])));
@@ -266,12 +266,17 @@ function shareOut(rows: readonly LaidRow[], { paper, sizes, stopRows, stripRows,
     const head = pages.length === 1 ? first : 0;
     // A title goes with the line under it.
     const needed = row.height + (row.kind === 'title' ? (rows[index + 1]?.height ?? 0) : 0);
-    if (page.length > 0 && head + sum(page) + needed > room) pages.push([row]);
+    if (page.length > 0 && head + sum(page) + needed > room) pages.push([opening(row)]);
     else page.push(row);
   }
   const end = pages.at(-1) ?? [];
   if (pages.length === 1 || sum(end) + last > room) pages.push([]);
   return pages;
+}
+
+/** A row as it stands first on a page: under a heavy rule, as the first of a block does. */
+function opening(row: LaidRow): LaidRow {
+  return row.kind === 'title' || row.opensBlock ? row : { ...row, opensBlock: true, height: row.height + BLOCK_GAP };
 }
 
 function sum(rows: readonly LaidRow[]): number {

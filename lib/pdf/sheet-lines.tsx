@@ -4,33 +4,35 @@ import { GAP, LEADING, type LaidRow, MARKER, NOTE_PADDING, type SheetLayout, mak
 import { GREY, INK, PAPER } from './styles';
 import { Words, WordsPair } from './words';
 
+/** The cells may reach over their row by this much before the renderer leaves words out. */
+const SLACK = 3;
+
 /** The lines in knife order. A departure is heavy, with a black edge and a black side sign; the usual is light. */
 export function SheetLines({ rows, layout }: { readonly rows: readonly LaidRow[]; readonly layout: SheetLayout }) {
-  return rows.map((row, index) =>
+  return rows.map((row) =>
     row.kind === 'title' ? (
       <View key={row.block.title} style={{ height: row.height, flexDirection: 'row', alignItems: 'flex-end', gap: GAP, borderTopWidth: 2.5, borderTopColor: INK }}>
         <Words size={layout.sizes.title} weight={700}>{row.block.title}</Words>
         <Words size={layout.sizes.title} lines={1} style={{ flexShrink: 1 }}>{row.block.seams}</Words>
       </View>
     ) : (
-      <Line key={`${row.line.part} ${row.line.action}`} row={row} layout={layout} isFirst={index === 0} />
+      <Line key={`${row.line.part} ${row.line.action}`} row={row} layout={layout} />
     ),
   );
 }
 
-type LineProps = { readonly row: Extract<LaidRow, { kind: 'line' }>; readonly layout: SheetLayout; readonly isFirst: boolean };
+type LineProps = { readonly row: Extract<LaidRow, { kind: 'line' }>; readonly layout: SheetLayout };
 
-function Line({ row: { line, height, opensBlock }, layout: { columns, sizes }, isFirst }: LineProps) {
+function Line({ row: { line, height, opensBlock }, layout: { columns, sizes } }: LineProps) {
   const weight = weightOf(line);
   const shared = sharedWords(line);
   const cell = { size: sizes.line, weight, leading: LEADING };
-  const isHeavy = opensBlock || isFirst;
-  const rule = isHeavy ? { borderTopWidth: 2.5, borderTopColor: INK } : { borderTopWidth: 0.75, borderTopColor: GREY };
+  const rule = opensBlock ? { borderTopWidth: 2.5, borderTopColor: INK } : { borderTopWidth: 0.75, borderTopColor: GREY };
   return (
     <View style={{ height, flexDirection: 'row', alignItems: 'center', ...rule }}>
       <View style={{ width: MARKER - 3, marginRight: 3, height: height - 4, backgroundColor: line.isDeparture ? INK : PAPER }} />
-      <View style={{ flexDirection: 'row', gap: GAP, alignItems: 'center' }}>
-        <SideSign line={line} size={sizes.line} width={columns.side} />
+      <View style={{ flexDirection: 'row', gap: GAP, alignItems: 'center', height: height + 2 * SLACK, marginVertical: -SLACK }}>
+        <SideSign line={line} size={sizes.side} width={columns.side} />
         <Words {...cell} style={{ width: columns.part }}>{line.name}</Words>
         <Make line={line} columns={columns} sizes={sizes} />
         {shared === null ? (
@@ -84,7 +86,7 @@ function SideSign({ line, size, width }: { readonly line: SheetLine; readonly si
     width: line.side === 'both' ? width : half,
     marginLeft: line.side === 'right' ? width - half : 0,
     marginRight: line.side === 'left' ? width - half : 0,
-    height: size * 1.1,
+    height: size * 1.5,
     alignItems: 'center' as const,
     justifyContent: 'center' as const,
     borderWidth: 1.25,
@@ -94,7 +96,7 @@ function SideSign({ line, size, width }: { readonly line: SheetLine; readonly si
   const letters = line.side === 'both' ? 'L+R' : line.side === 'left' ? 'L' : 'R';
   return (
     <View style={box}>
-      <Words size={size * 0.7} weight={700} leading={1} color={line.isDeparture ? PAPER : INK}>{letters}</Words>
+      <Words size={size} weight={700} leading={1} color={line.isDeparture ? PAPER : INK}>{letters}</Words>
     </View>
   );
 }

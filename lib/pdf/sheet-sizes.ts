@@ -4,6 +4,8 @@ export type SheetSizes = {
   readonly line: number;
   /** How an action is done, and notes under a line. */
   readonly detail: number;
+  /** The letters that tell left from right. */
+  readonly side: number;
   readonly stop: number;
   readonly stopHeight: number;
   readonly number: number;
@@ -48,6 +50,7 @@ export function sizesFor(line: number, frame: Frame): SheetSizes {
   return {
     line,
     detail: Math.max(FLOOR, Math.round(line * 0.7)),
+    side: Math.max(FLOOR, line * 0.7),
     stop,
     stopHeight: stop * 1.2,
     number: isTight ? 72 : 80,
@@ -66,7 +69,7 @@ export function sizesFor(line: number, frame: Frame): SheetSizes {
     caution: SMALLEST,
     writeIn: isTight ? 44 : 48,
     signOff: isTight ? 36 : 42,
-    stripNumber: 27,
+    stripNumber: isTight ? 27 : 30,
     stripTitle: FLOOR,
     stripHeight: isTight ? 61 : 66,
   };

@@ -15,7 +15,10 @@ type WordsProps = {
   readonly children: string;
 };
 
-/** A run of text in the embedded face. Line height is set here, on the text itself, and nowhere above it. */
+/**
+ * A run of text in the embedded face. Line height is set here, on the text itself, and nowhere above it. Mind that the
+ * renderer leaves out a line of words for which its box is too low, if only by a hair.
+ */
 export function Words({ size, weight = 400, leading = 1.27, color = INK, style = {}, lines, children }: WordsProps) {
   const limit = lines === undefined ? {} : { maxLines: lines, textOverflow: 'ellipsis' as const };
   return (
