@@ -18,7 +18,7 @@ import { type ArrivalDetails, CONDITIONS, type DescribedAnimal, tagKey } from '@
 import { TEST_STATES } from '@/lib/rules';
 import { type TemperatureUnit, formatTemperature, formatWeight, isCalendarDay, parseTemperature, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, textAt } from './form-entries';
-import { type FieldErrors, fieldErrorsOf } from './order-form-schema';
+import { type FieldErrors, fieldErrorsOf, withArticle } from './order-form-schema';
 import type { FormShop } from './order-form-values';
 import { tidyLine, tidyLines } from './text-fields';
 import { typedWeight } from './typed-weight';
@@ -185,7 +185,7 @@ function arrivalSchema(speciesId: SpeciesId, shop: FormShop, today: string) {
         context.addIssue({
           code: 'custom',
           path: ['weight'],
-          message: `That would be a ${species.name} of ${formatWeight(live, shop.unit, shop.locale)} alive. Weigh it again, or check the kind of weight.`,
+          message: `That would be ${withArticle(species.name)} of ${formatWeight(live, shop.unit, shop.locale)} alive. Weigh it again, or check the kind of weight.`,
         });
       }
     });

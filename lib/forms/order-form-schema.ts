@@ -105,7 +105,12 @@ export function implausibleWeight(values: Pick<OrderFormValues, 'animal'>, shop:
   const { from, to } = species.plausibleLiveGrams;
   if (live >= from && live <= to) return null;
   const words = (grams: number): string => formatWeight(grams, shop.unit, shop.locale);
-  return `That would be a ${species.name} of ${words(live)} alive; they run from ${words(from)} to ${words(to)}. Check the number, the kind of weight and the species.`;
+  return `That would be ${withArticle(species.name)} of ${words(live)} alive; they run from ${words(from)} to ${words(to)}. Check the number, the kind of weight and the species.`;
+}
+
+/** A name after 'a' or 'an': 'a roe deer', 'an elk'. */
+export function withArticle(name: string): string {
+  return `${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${name}`;
 }
 
 /**

@@ -1,6 +1,8 @@
 import type { StaffActor } from '@/lib/access';
 import { SPOTS, blankOrderForm, type OrderFormValues } from '@/lib/forms';
 import { makeFormKey } from '@/lib/auth/order-link';
+import { database } from '@/lib/db/client';
+import { loadOrder } from '@/lib/db/orders';
 import { formatOrderNumber } from '@/lib/orders';
 import { answerQuestion, changeOrder, placeOrder, readHunterOrder } from '@/lib/workflows/hunter-orders';
 import {
@@ -22,7 +24,7 @@ import { counties, demoShop, zoneCounty } from './shop';
 import type { Story } from './stories';
 import { type Wish, wishes } from './wishes';
 
-/** Something that happens to one animal at a moment. `at` is days before today and the shop's hour. */
+/** Something that happens to one animal, so many days before today and at an hour of the shop's clock. */
 export type Happening = { readonly daysAgo: number; readonly hour: number; readonly run: (at: Date) => Promise<void> };
 
 /** One animal as the season goes on. Its link and number are known once its order has been sent. */
@@ -50,7 +52,7 @@ export function play(story: Story, hunter: Hunter, { crew, chance, serial }: { r
     if (!found) throw new Error(`No order ${known.number}`);
     return found;
   };
-  const version = async (): Promise<number> => (await order()).version;
+  const version = async (): Promise<number> => (await loadOrder(database(), { number: known.number }))?.version ?? 0;
 
   const happenings: Happening[] = [];
   const then = (daysAgo: number, hour: number, run: Happening['run']): void => {

@@ -90,7 +90,7 @@ test('an animal that is not packed gets no invoice', async () => {
 });
 
 test('eight who issue at once leave no gap between numbers, nor does one that fails halfway', async () => {
-  const orders = [];
+  const orders: { number: string }[] = [];
   for (let at = 0; at < 8; at += 1) orders.push(await packed());
   const failing = withTransaction(async (transaction) => {
     const order = await transaction.order.findFirstOrThrow({ where: { number: orders[0]?.number ?? '' } });
