@@ -107,17 +107,18 @@ describe.each([
   test('every page passes the accessibility scan, target sizes included, and does not scroll sideways', async () => {
     const page = await browser.open({ viewport });
     await signInAs(page, shop.url, 'owner');
+    const found: string[] = [];
     for (const { path, route } of PAGES) {
       await page.goto(`${shop.url}${path()}`);
       const scan = await new AxeBuilder({ page })
         .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
         .options({ rules: { 'target-size': { enabled: true } } })
         .analyze();
-      const found = scan.violations.map(({ id, nodes }) => `${route}: ${id} at ${nodes.map((node) => node.target.join(' ')).slice(0, 3).join(', ')}`);
-      expect(found).toEqual([]);
+      found.push(...scan.violations.map(({ id, nodes }) => `${route}: ${id} at ${nodes.map((node) => node.target.join(' ')).slice(0, 3).join(', ')}`));
       const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-      expect([route, wide]).toEqual([route, 0]);
+      if (wide > 0) found.push(`${route}: ${wide} px too wide`);
     }
+    expect(found).toEqual([]);
   });
 });
 
