@@ -54,9 +54,10 @@ export function createPdfQueue({ limits = LIMITS, start = startWorker }: { reado
     const worker = start(limits.megabytes);
     // An idle worker does not keep the program alive, and one that dies idle is replaced at the next job.
     worker.unref();
-    worker.on('error', () => {
+    const forget = (): void => {
       if (running?.worker === worker) running = null;
-    });
+    };
+    worker.on('error', forget).on('exit', forget);
     return { worker, jobs: 0, documents: 0 };
   };
 
