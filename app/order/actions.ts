@@ -1,7 +1,7 @@
 'use server';
 
 import { redirect } from 'next/navigation';
-import { openedForm, readOrderForm, refusedForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
+import { checkOrderForm, openedForm, readOrderForm, refusedForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
 import { openOrderForm, placeOrder } from '@/lib/workflows/hunter-orders';
 
 /** Every button of the new order. Without script each comes here; with script only the sending does. */
@@ -11,6 +11,7 @@ export async function stepNewOrder(_before: OrderFormState, data: FormData): Pro
   if (intent !== 'send') {
     const shop = await openOrderForm();
     if (!shop) return refusedForm(values, { '': 'This shop is not open for orders yet.' });
+    if (intent === 'check') return checkOrderForm(values, shop);
     return stepOrderForm(values, typeof intent === 'string' ? intent : '', data.get('step') === 'check' ? 'check' : 'edit', shop);
   }
   const placed = await placeOrder(values);

@@ -1,13 +1,15 @@
 'use client';
 
-import { useActionState, useEffect, useMemo, useRef, useState, type ReactNode, type SubmitEvent } from 'react';
+import { useActionState, useMemo, useRef, useState, type ReactNode, type SubmitEvent } from 'react';
 import { ErrorSummary } from '@/app/_components/error-summary';
-import { blankOrderForm, openedForm, readOrderForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
+import { blankOrderForm, openedForm, readOrderForm, stepOrderForm, type OrderFormState, type OrderFormValues } from '@/lib/forms';
 import type { HunterShop } from '@/lib/workflows/hunter-orders';
 import { CheckAnswers } from './check-answers';
-import { dropDraft, freshFormKey, readDraft } from './draft';
+import { dropDraft, freshFormKey } from './draft';
 import { EditForm } from './edit-form';
 import { FormWorldProvider } from './form-context';
+import { SendingNotice } from './send-bar';
+import { useBackFromCheck, useDraftAtFirst, useOnFirstTouch, useStandAt } from './use-form-places';
 import { useSending, type OrderFormAction } from './use-sending';
 
 type OrderFormProps = {
@@ -26,9 +28,11 @@ type OrderFormProps = {
 
 const FORM_ID = 'order-form';
 
+const loadCheck = () => import('./check-form').catch(() => null);
+
 /**
  * The hunter's form, with and without script. Every button is a submit with an intent. Without script the server answers
- * with the next state; with script the same function answers on the phone, and only sending goes to the server.
+ * with the next state; with script the same functions answer on the phone, and only sending goes to the server.
  */
 export function OrderForm({ shop, opened, action, draftName, title, words, header, children }: OrderFormProps) {
   const [fromServer, formAction] = useActionState(action, opened);
@@ -38,6 +42,7 @@ export function OrderForm({ shop, opened, action, draftName, title, words, heade
   const world = useMemo(() => ({ shop, state }), [shop, state]);
 
   function show(next: OrderFormState) {
+    if (next.step === 'check' && state.step !== 'check') window.history.pushState(null, '', '#check');
     setShown((now) => ({ state: next, drawn: now.drawn + 1 }));
   }
 
@@ -47,6 +52,12 @@ export function OrderForm({ shop, opened, action, draftName, title, words, heade
     window.location.assign(answer.sentTo);
   });
 
+  async function check(values: OrderFormValues, data: FormData) {
+    const onPhone = await loadCheck();
+    if (onPhone) show(onPhone.checkOrderForm(values, shop));
+    else send(openedForm(values), data);
+  }
+
   function onSubmit(event: SubmitEvent<HTMLFormElement>) {
     event.preventDefault();
     const data = new FormData(event.currentTarget);
@@ -54,16 +65,12 @@ export function OrderForm({ shop, opened, action, draftName, title, words, heade
     const intent = submitter instanceof HTMLButtonElement ? submitter.value : 'refresh';
     if (intent === 'refresh') return;
     const values = readOrderForm(data.entries());
-    if (intent === 'send') {
-      data.set('intent', 'send');
-      data.set('scripted', 'yes');
-      send(openedForm(values), data);
-      return;
-    }
+    data.set('intent', intent);
+    data.set('scripted', 'yes');
+    if (intent === 'send') return send(openedForm(values), data);
     stop();
-    const next = stepOrderForm(values, intent, state.step, shop);
-    if (next.step === 'check' && state.step !== 'check') window.history.pushState(null, '', '#check');
-    show(next);
+    if (intent === 'check') void check(values, data);
+    else show(stepOrderForm(values, intent, state.step, shop));
   }
 
   function startAfresh() {
@@ -77,19 +84,18 @@ export function OrderForm({ shop, opened, action, draftName, title, words, heade
     show(openedForm(values));
   });
   useBackFromCheck(() => {
-    const { current } = form;
-    if (state.step === 'check' && current) show(openedForm(readOrderForm(new FormData(current).entries())));
+    if (state.step === 'check' && form.current) show(openedForm(readOrderForm(new FormData(form.current).entries())));
   });
   useStandAt(state, drawn);
+  useOnFirstTouch(form, loadCheck);
 
   const errors = useMemo(
     () => Object.entries(state.fieldErrors).map(([path, message]) => (path === '' ? { message } : { id: path, message })),
     [state.fieldErrors],
   );
-  const pageTitle = state.step === 'check' ? 'Check your answers' : title;
   return (
     <FormWorldProvider value={world}>
-      <title>{`${errors.length > 0 ? 'Error: ' : ''}${pageTitle} · ${shop.name}`}</title>
+      <title>{`${errors.length > 0 ? 'Error: ' : ''}${state.step === 'check' ? 'Check your answers' : title} · ${shop.name}`}</title>
       {state.step === 'edit' && header}
       {isRestored && state.step === 'edit' && (
         <div className="notice" role="status">
@@ -111,43 +117,8 @@ export function OrderForm({ shop, opened, action, draftName, title, words, heade
         ) : (
           <EditForm key={drawn} isFirst={drawn === 0} draftName={draftName} formId={FORM_ID} />
         )}
+        <SendingNotice sending={sending} />
       </form>
     </FormWorldProvider>
   );
-}
-
-/** Takes up what was typed before, unless the page already answers something. */
-function useDraftAtFirst(draftName: string, isUntouched: boolean, take: (values: OrderFormState['values']) => void) {
-  const isLookedFor = useRef(false);
-  useEffect(() => {
-    if (isLookedFor.current) return;
-    isLookedFor.current = true;
-    const draft = isUntouched ? readDraft(draftName) : null;
-    if (draft) take(draft);
-  });
-}
-
-/** The browser's back button leaves the check page for the form, with everything still in it. */
-function useBackFromCheck(leave: () => void) {
-  const latest = useRef(leave);
-  useEffect(() => {
-    latest.current = leave;
-  });
-  useEffect(() => {
-    const onPopState = () => {
-      if (window.location.hash !== '#check') latest.current();
-    };
-    window.addEventListener('popstate', onPopState);
-    return () => window.removeEventListener('popstate', onPopState);
-  }, []);
-}
-
-/** Brings the hunter to the place the last button was about. */
-function useStandAt(state: OrderFormState, drawn: number) {
-  useEffect(() => {
-    if (drawn === 0) return;
-    const place = document.getElementById(state.step === 'check' ? 'check-heading' : (state.focus ?? ''));
-    place?.scrollIntoView({ block: 'start' });
-    place?.focus({ preventScroll: true });
-  }, [state, drawn]);
 }

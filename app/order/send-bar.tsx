@@ -23,21 +23,27 @@ export function SendBar({ canSend, sending, words }: SendBarProps) {
           Go back and change
         </button>
       </div>
-      <div role="status">
-        {sending.kind === 'waiting' && (
-          <p className="notice">
-            No answer from the shop: the signal may be too weak. Nothing is lost. It is saved on this phone and sent again by itself
-            while this page is open; sent twice, it is still one order.
-          </p>
-        )}
-        {sending.kind === 'outdated' && (
-          <p className="notice">
-            The shop&rsquo;s program was updated while this page was open. What you filled in is saved on this phone: load the page
-            again, then send.
-          </p>
-        )}
-      </div>
       {canSend && <p className="quiet-text">{words.after}</p>}
+    </div>
+  );
+}
+
+/** What became of the sending, while no answer has come. */
+export function SendingNotice({ sending }: { readonly sending: Sending }) {
+  return (
+    <div role="status">
+      {sending.kind === 'waiting' && (
+        <p className="notice sending-notice">
+          No answer from the shop: the signal may be too weak. Nothing is lost. It is saved on this phone and tried again by itself
+          while this page is open; sent twice, it is still one order.
+        </p>
+      )}
+      {sending.kind === 'outdated' && (
+        <p className="notice sending-notice">
+          The shop&rsquo;s program was updated while this page was open. What you filled in is saved on this phone: load the page
+          again, then send.
+        </p>
+      )}
     </div>
   );
 }

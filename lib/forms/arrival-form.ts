@@ -20,7 +20,7 @@ import { type TemperatureUnit, formatTemperature, formatWeight, isCalendarDay, p
 import { type FormEntries, nestEntries, textAt } from './form-entries';
 import { type FieldErrors, fieldErrorsOf, withArticle } from './order-form-schema';
 import type { FormShop } from './order-form-values';
-import { tidyLine, tidyLines } from './text-fields';
+import { tidyLine, tidyLines } from './tidy-text';
 import { typedWeight } from './typed-weight';
 
 /** A part at a place as the form names it: 'left-haunch', 'middle-neck'. */

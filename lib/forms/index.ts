@@ -8,6 +8,7 @@ export {
 } from './arrival-form';
 export { nestEntries, rowsAt, textAt, type FormEntries } from './form-entries';
 export { ORDER_SECTIONS, lineLabel, orderAnswers, type Answer, type AnswerGroup, type OrderSection } from './order-answers';
+export { checkOrderForm } from './order-form-check';
 export { orderFormEntries } from './order-form-entries';
 export { applyIntent, assessForm, findingsOf, mend, type OrderFormShop } from './order-form-intents';
 export {

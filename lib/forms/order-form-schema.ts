@@ -5,7 +5,7 @@ import { REST_CHOICES } from '@/lib/instructions';
 import type { DescribedAnimal } from '@/lib/orders';
 import { formatWeight, parseWeight } from '@/lib/units';
 import { type FormShop, type OrderFormValues, describedAnimal, describedInstructions } from './order-form-values';
-import { tidyLine, tidyLines } from './text-fields';
+import { tidyLine, tidyLines } from './tidy-text';
 
 z.config({ jitless: true });
 

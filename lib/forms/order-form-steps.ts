@@ -2,7 +2,7 @@ import { TARGETS, USUAL_CUTS } from '@/lib/cuts';
 import { PARTS } from '@/lib/carcass';
 import { orderFormEntries } from './order-form-entries';
 import { type OrderFormShop, applyIntent, findingsOf } from './order-form-intents';
-import { type FieldErrors, parseOrderForm } from './order-form-schema';
+import type { FieldErrors } from './order-form-schema';
 import type { OrderFormValues } from './order-form-values';
 
 /** Where the hunter is: filling in, or reading the answers over before sending. */
@@ -40,15 +40,10 @@ function addUsualCuts(values: OrderFormValues, shop: OrderFormShop): OrderFormVa
 }
 
 /**
- * What a button leads to: 'check' reads the answers over where nothing is missing, 'change:<section>' goes back to
- * one section, 'usual' adds the usual cuts, anything else is an intent of `applyIntent`. A finding mended while reading over leads back to reading over.
- * Sending is not a step: the server does it.
+ * What a button leads to: 'change:<section>' goes back to one section, 'usual' adds the usual cuts, anything else is an intent of `applyIntent`. A finding mended while reading over leads back to reading over.
+ * Checking is `checkOrderForm`; sending is the server's.
  */
 export function stepOrderForm(values: OrderFormValues, intent: string, from: OrderFormStep, shop: OrderFormShop): OrderFormState {
-  if (intent === 'check') {
-    const parsed = parseOrderForm(values, shop);
-    return parsed.ok ? { ...openedForm(values), step: 'check' } : refusedForm(values, parsed.fieldErrors);
-  }
   if (intent.startsWith('change:')) return { ...openedForm(values), focus: intent.slice('change:'.length) };
   if (intent === 'usual') return { ...openedForm(addUsualCuts(values, shop)), focus: 'cuts' };
   const next = applyIntent(values, intent, shop);

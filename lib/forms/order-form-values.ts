@@ -14,7 +14,7 @@ import type { DescribedAnimal } from '@/lib/orders';
 import { type WeightUnit, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, rowsAt, textAt } from './form-entries';
 import { packCode, readPack, readSize, sizeCode } from './size-choices';
-import { tidyLine, tidyLines } from './text-fields';
+import { tidyLine, tidyLines } from './tidy-text';
 import { typedWeight } from './typed-weight';
 
 /** One line as its inputs hold it. `size` and `pack` are codes of size-choices. */

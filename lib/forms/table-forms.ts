@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { type Currency, type WeightUnit, parseMoney, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, textAt } from './form-entries';
 import type { FieldErrors } from './order-form-schema';
-import { tidyLine } from './text-fields';
+import { tidyLine } from './tidy-text';
 
 /** What was weighed of one row, and in how many packages. */
 export type PackEntry = { readonly lineKey: string; readonly grams: number; readonly packages: number };

@@ -1,7 +1,7 @@
 'use server';
 
 import { redirect } from 'next/navigation';
-import { openedForm, readOrderForm, refusedForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
+import { checkOrderForm, openedForm, readOrderForm, refusedForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
 import { answerQuestion, changeOrder, readHunterOrder } from '@/lib/workflows/hunter-orders';
 
 /** One tap on an answer. Refused: the sentence why. */
@@ -19,6 +19,7 @@ export async function stepOrderChange(_before: OrderFormState, data: FormData): 
   const intent = text(data, 'intent');
   if (intent !== 'send') {
     const order = await readHunterOrder(token);
+    if (order && intent === 'check') return checkOrderForm(values, order.shop);
     return order ? stepOrderForm(values, intent, text(data, 'step') === 'check' ? 'check' : 'edit', order.shop) : refusedForm(values, { '': 'That link does not open an order any more.' });
   }
   const changed = await changeOrder(token, wholeNumber(data, 'baseVersion'), values);
