@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { ChartPartId } from '@/lib/documents';
-import { CarcassDrawing } from './carcass-drawing';
+import { CarcassDrawing, type DrawnShapes } from './carcass-drawing';
 import { ChartMarkIcon, describeState, type ChartState } from './chart-mark';
 
 export type ChartPartState = {
@@ -19,6 +19,8 @@ export type ChartPartState = {
 };
 
 type CarcassChartProps = {
+  /** `carcassChart` of lib/documents, handed over by the page: so its lines are not part of a page's script. */
+  readonly shapes: DrawnShapes;
   /** `both` draws the two halves, each from its own side. */
   readonly side: 'left' | 'right' | 'both';
   readonly parts: readonly ChartPartState[];
@@ -32,7 +34,7 @@ type CarcassChartProps = {
 };
 
 /** The carcass, each part a target with its state, and the same as a list. */
-export function CarcassChart({ side, parts, caption, list = 'targets', showsMuscles = false }: CarcassChartProps) {
+export function CarcassChart({ shapes, side, parts, caption, list = 'targets', showsMuscles = false }: CarcassChartProps) {
   const sides = side === 'both' ? (['left', 'right'] as const) : ([side] as const);
   return (
     <figure className={side === 'both' ? 'chart both-sides' : 'chart'}>
@@ -41,6 +43,7 @@ export function CarcassChart({ side, parts, caption, list = 'targets', showsMusc
         {sides.map((drawn) => (
           <CarcassDrawing
             key={drawn}
+            shapes={shapes}
             side={drawn}
             parts={parts.filter((part) => part.side === drawn || part.side === 'both' || part.side === 'middle')}
             isPointerOnly={list === 'targets'}

@@ -1,10 +1,14 @@
 import { useId, type KeyboardEvent, type ReactNode } from 'react';
-import { carcassChart, type ChartPart } from '@/lib/documents';
+import type { CarcassChart, ChartPart } from '@/lib/documents';
 import type { ChartPartState } from './carcass-chart';
 import { ChartMark, describeState } from './chart-mark';
 import { ChartPatterns } from './chart-patterns';
 
+/** The lines to draw. A page that never shows the muscles leaves them out. */
+export type DrawnShapes = Omit<CarcassChart, 'muscles'> & Partial<Pick<CarcassChart, 'muscles'>>;
+
 type CarcassDrawingProps = {
+  readonly shapes: DrawnShapes;
   readonly side: 'left' | 'right';
   readonly parts: readonly ChartPartState[];
   readonly isPointerOnly: boolean;
@@ -13,11 +17,10 @@ type CarcassDrawingProps = {
 
 type Drawn = ChartPart & { readonly of: ChartPartState };
 
-const chart = carcassChart;
 const LINE = 30;
 
 /** The drawing from one side. The right side is the left mirrored, with its words upright. */
-export function CarcassDrawing({ side, parts, isPointerOnly, showsMuscles }: CarcassDrawingProps) {
+export function CarcassDrawing({ shapes: chart, side, parts, isPointerOnly, showsMuscles }: CarcassDrawingProps) {
   const id = useId();
   const isMirrored = side === 'right';
   const turn = isMirrored ? `translate(${chart.width} 0) scale(-1 1)` : undefined;
@@ -54,7 +57,7 @@ export function CarcassDrawing({ side, parts, isPointerOnly, showsMuscles }: Car
           <path key={part} className="chart-part absent" d={d} />
         ))}
         {showsMuscles &&
-          chart.muscles.map(({ muscle, isInside, d }) => (
+          chart.muscles?.map(({ muscle, isInside, d }) => (
             <path key={muscle} className={isInside ? 'chart-seam inside' : 'chart-seam muscle'} d={d} />
           ))}
         {absent.map(({ part, d }) => (

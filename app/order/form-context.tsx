@@ -2,11 +2,12 @@
 
 import { createContext, useContext, useDeferredValue, useMemo, type ReactNode } from 'react';
 import { useFormContext, useWatch } from 'react-hook-form';
+import type { DrawnShapes } from '@/app/_components/carcass-drawing';
 import { assessForm, type OrderFormState, type OrderFormValues } from '@/lib/forms';
 import type { HunterShop } from '@/lib/workflows/hunter-orders';
 
 /** What every field of the form reads: the shop, and the form as it was last drawn. */
-type FormWorld = { readonly shop: HunterShop; readonly state: OrderFormState };
+type FormWorld = { readonly shop: HunterShop; readonly shapes: DrawnShapes; readonly state: OrderFormState };
 
 /** The form as it stands at this moment, and what comes of it. */
 export type LiveForm = { readonly values: OrderFormValues; readonly assessment: ReturnType<typeof assessForm> };

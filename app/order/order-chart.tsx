@@ -6,7 +6,7 @@ import { useFormWorld, useLiveForm } from './form-context';
 
 /** The carcass with what is decided on it. Tapping a part goes to its card. Both halves are drawn; a switch shows one. */
 export function OrderChart() {
-  const { shop } = useFormWorld();
+  const { shop, shapes } = useFormWorld();
   const { assessment } = useLiveForm();
   const rows = chartRows(assessment ? partStandings(assessment.plan, shop) : null, shop.country);
   const differs = rows.some((row) => row.side === 'left');
@@ -28,6 +28,7 @@ export function OrderChart() {
         </fieldset>
       )}
       <CarcassChart
+        shapes={shapes}
         side={differs ? 'both' : 'left'}
         parts={rows.map((row) => ({ ...row, href: `#part-${row.part}` }))}
         caption={differs ? 'The carcass, side by side. Tap a part to say how it is cut.' : 'The carcass. Tap a part to say how it is cut.'}

@@ -1,6 +1,7 @@
 'use client';
 
 import { useActionState, useMemo, useRef, useState, type ReactNode, type SubmitEvent } from 'react';
+import type { DrawnShapes } from '@/app/_components/carcass-drawing';
 import { ErrorSummary } from '@/app/_components/error-summary';
 import { blankOrderForm, openedForm, readOrderForm, stepOrderForm, type OrderFormState, type OrderFormValues } from '@/lib/forms';
 import type { HunterShop } from '@/lib/workflows/hunter-orders';
@@ -14,6 +15,8 @@ import { useSending, type OrderFormAction } from './use-sending';
 
 type OrderFormProps = {
   readonly shop: HunterShop;
+  /** The lines of the carcass. */
+  readonly shapes: DrawnShapes;
   readonly opened: OrderFormState;
   readonly action: OrderFormAction;
   /** Under which name a draft is kept on the phone. */
@@ -34,12 +37,12 @@ const loadCheck = () => import('./check-form').catch(() => null);
  * The hunter's form, with and without script. Every button is a submit with an intent. Without script the server answers
  * with the next state; with script the same functions answer on the phone, and only sending goes to the server.
  */
-export function OrderForm({ shop, opened, action, draftName, title, words, header, children }: OrderFormProps) {
+export function OrderForm({ shop, shapes, opened, action, draftName, title, words, header, children }: OrderFormProps) {
   const [fromServer, formAction] = useActionState(action, opened);
   const [{ state, drawn }, setShown] = useState({ state: fromServer, drawn: 0 });
   const [isRestored, setIsRestored] = useState(false);
   const form = useRef<HTMLFormElement>(null);
-  const world = useMemo(() => ({ shop, state }), [shop, state]);
+  const world = useMemo(() => ({ shop, shapes, state }), [shop, shapes, state]);
 
   function show(next: OrderFormState) {
     if (next.step === 'check' && state.step !== 'check') window.history.pushState(null, '', '#check');

@@ -4,6 +4,7 @@ import { PageHeader } from '@/app/_components/page-header';
 import { blankOrderForm, openedForm } from '@/lib/forms';
 import { openOrderForm } from '@/lib/workflows/hunter-orders';
 import { stepNewOrder } from './actions';
+import { hunterShapes } from './hunter-shapes';
 import { OrderForm } from './order-form';
 import './order.css';
 
@@ -18,6 +19,7 @@ export default async function OrderPage() {
     <HunterPage shop={shop} wide>
       <OrderForm
         shop={shop}
+        shapes={hunterShapes}
         opened={openedForm(blankOrderForm(formKey))}
         action={stepNewOrder}
         draftName="gambrel:order:1"

@@ -1,5 +1,5 @@
 import { CarcassChart, type ChartPartState } from '@/app/_components/carcass-chart';
-import type { PlanView } from '@/lib/documents';
+import { carcassChart, type PlanView } from '@/lib/documents';
 import { capital } from '@/lib/forms';
 
 type Standing = PlanView['parts'][number];
@@ -11,9 +11,9 @@ export function OrderChart({ parts }: { readonly parts: PlanView['parts'] }) {
     return right?.state === left.state && right.detail === left.detail;
   });
   return alike ? (
-    <CarcassChart side="left" parts={parts.filter(({ place }) => place !== 'right').map(bothSides)} caption="Both sides alike" />
+    <CarcassChart shapes={carcassChart} side="left" parts={parts.filter(({ place }) => place !== 'right').map(bothSides)} caption="Both sides alike" />
   ) : (
-    <CarcassChart side="both" parts={parts.map(oneSide)} caption="Left side and right side" />
+    <CarcassChart shapes={carcassChart} side="both" parts={parts.map(oneSide)} caption="Left side and right side" />
   );
 }
 

@@ -3,6 +3,7 @@ import { HunterPage } from '@/app/_components/hunter-page';
 import { PageHeader } from '@/app/_components/page-header';
 import { openedForm } from '@/lib/forms';
 import { readHunterOrder } from '@/lib/workflows/hunter-orders';
+import { hunterShapes } from '../../../order/hunter-shapes';
 import { OrderForm } from '../../../order/order-form';
 import '../../../order/order.css';
 import { stepOrderChange } from '../actions';
@@ -33,6 +34,7 @@ export default async function ChangePage({ params }: PageProps<'/o/[token]/chang
     <HunterPage shop={shop} wide>
       <OrderForm
         shop={shop}
+        shapes={hunterShapes}
         opened={openedForm(order.values)}
         action={stepOrderChange}
         draftName={`gambrel:change:${order.number}:${version}`}
