@@ -331,10 +331,14 @@ export async function listAudit(
   return client.auditEntry.findMany({ where: { orderId }, orderBy: { id: 'asc' }, select: { at: true, actorName: true, action: true } });
 }
 
-/** Whether an order other than this one carries the same legal tag. */
+/** Tags are numbered anew each licence year: older orders may carry the same one. */
+const TAG_YEAR_DAYS = 270;
+
+/** The number of another order of this licence year that carries the same legal tag, or null. */
 export async function hasSameTag(client: Client, tagKey: string, exceptId: string): Promise<string | null> {
+  const since = new Date(now().getTime() - TAG_YEAR_DAYS * 86_400_000);
   const other = await client.order.findFirst({
-    where: { id: { not: exceptId }, state: { notIn: ['cancelled'] }, searchKey: { contains: ` =${tagKey} ` } },
+    where: { id: { not: exceptId }, state: { notIn: ['cancelled'] }, createdAt: { gte: since }, searchKey: { contains: ` =${tagKey} ` } },
     select: { number: true },
   });
   return other?.number ?? null;

@@ -1,5 +1,6 @@
 import { checkForm, shopSettingsSchema, type ShopSettings } from '@/lib/forms';
 import type { Tariff } from '@/lib/pricing';
+import { now } from './clock';
 import type { Database, DatabaseTransaction } from './client';
 
 /** The shop's settings and their version, which a save has to name. */
@@ -19,8 +20,8 @@ export async function createShop(
   transaction: DatabaseTransaction,
   { settings, tariff, createdBy }: { settings: ShopSettings; tariff: Tariff; createdBy: string },
 ): Promise<void> {
-  await transaction.shop.create({ data: { name: settings.name, settings } });
-  await transaction.tariffVersion.create({ data: { tariff, createdBy } });
+  await transaction.shop.create({ data: { name: settings.name, settings, createdAt: now() } });
+  await transaction.tariffVersion.create({ data: { tariff, createdBy, createdAt: now() } });
 }
 
 /** Saves settings over the version they were read at. False when somebody saved in between: nothing is changed then. */

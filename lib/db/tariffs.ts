@@ -1,4 +1,5 @@
 import type { Tariff } from '@/lib/pricing';
+import { now } from './clock';
 import type { Database, DatabaseTransaction } from './client';
 
 export type StoredTariff = { readonly id: number; readonly tariff: Tariff; readonly createdAt: Date; readonly createdBy: string };
@@ -13,5 +14,5 @@ export async function latestTariff(client: Database | DatabaseTransaction): Prom
 
 /** Saves a changed price list as a new version. Orders booked before keep theirs. */
 export async function addTariff(transaction: DatabaseTransaction, tariff: Tariff, by: string): Promise<void> {
-  await transaction.tariffVersion.create({ data: { tariff, createdBy: by } });
+  await transaction.tariffVersion.create({ data: { tariff, createdBy: by, createdAt: now() } });
 }

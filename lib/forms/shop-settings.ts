@@ -20,6 +20,9 @@ const currency = z
   .refine(isCurrency, 'Choose a currency')
   .transform((code) => code as Currency);
 
+/** Zones found good before: asking costs about a millisecond, and the settings are read at every page. */
+const KNOWN_ZONES = new Set<string>();
+
 const timeZone = z.string('Choose a time zone').refine(isTimeZone, 'Choose a time zone from the list');
 
 /** The fields of the settings that set-up asks for as well, in the order of both forms: errors are listed in it. */
@@ -94,10 +97,12 @@ const usualLocale: Partial<Record<Currency, ShopSettings['locale']>> = {
 
 /** Tells whether a text is the name of a time zone, as the program's own tables know it. */
 export function isTimeZone(name: string): boolean {
+  if (KNOWN_ZONES.has(name)) return true;
   try {
-    return name !== '' && new Intl.DateTimeFormat('en', { timeZone: name }).resolvedOptions().timeZone !== '';
+    const isKnown = name !== '' && new Intl.DateTimeFormat('en', { timeZone: name }).resolvedOptions().timeZone !== '';
+    if (isKnown) KNOWN_ZONES.add(name);
+    return isKnown;
   } catch {
     return false;
   }
 }
-

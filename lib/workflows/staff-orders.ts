@@ -308,6 +308,12 @@ export async function recordHanging(actor: StaffActor, number: string, baseVersi
         `${formatWeight(weight.value, shop.unit, shop.locale)} on the rail is more than the ${formatWeight(arrived.grams, shop.unit, shop.locale)} it came in with. Weigh it again, or correct the weight at receiving.`,
       );
     }
+    const { likely } = assessStored({ ...order, hangingGrams: null }, shop).plan.forecast.hanging;
+    if (arrived.basis !== 'hanging' && weight.value * 2 < likely) {
+      refuseWithin(
+        `${formatWeight(weight.value, shop.unit, shop.locale)} on the rail is less than half of what it should be, about ${formatWeight(likely, shop.unit, shop.locale)}. Read the scale again, or correct the weight at receiving.`,
+      );
+    }
     await saveChange(transaction, order, canStep(order.state, 'hang') ? { state: stepFrom(order.state, 'hang') } : {});
     await saveArrival(transaction, { orderId: order.id, details: order.arrival, hangingGrams: weight.value, by: actor.name });
     await recordAudit(transaction, actor, 'weighed-hanging', {
@@ -338,8 +344,10 @@ export async function takeStep(actor: StaffActor, number: string, baseVersion: n
     const order = await orderForChange(transaction, { number }, baseVersion);
     if (!canStep(order.state, step)) refuseWithin(`This animal is ${stateWords(order.state)}; that step is not open from here.`);
     if (step === 'start-cutting') refuseTheKnife(order, shop);
-    await saveChange(transaction, order, { state: stepFrom(order.state, step) });
-    await recordAudit(transaction, actor, step, { orderId: order.id, before: { state: order.state }, after: { state: stepFrom(order.state, step) } });
+    // A held animal that never hung still has to be weighed on the rail.
+    const state = step === 'free' && order.hangingGrams === null ? 'received' : stepFrom(order.state, step);
+    await saveChange(transaction, order, { state });
+    await recordAudit(transaction, actor, step, { orderId: order.id, before: { state: order.state }, after: { state } });
   });
   return done.ok ? { ok: true } : done;
 }

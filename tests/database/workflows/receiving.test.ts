@@ -178,6 +178,7 @@ test('the weight on the rail makes it hang, and is not above what came in', asyn
   expect(await recordHanging(counter, number, await versionOf(number), '120.5')).toMatchObject({ ok: false, message: expect.stringMatching(/^120\.5 lb on the rail is more than the 120\.0 lb it came in with/) });
   expect(await recordHanging(counter, number, await versionOf(number), '0')).toMatchObject({ ok: false, fieldErrors: { weight: expect.any(String) } });
   expect(await recordHanging(counter, number, await versionOf(number), 'heavy')).toMatchObject({ ok: false, fieldErrors: { weight: expect.any(String) } });
+  expect(await recordHanging(counter, number, await versionOf(number), '9.64')).toMatchObject({ ok: false, message: expect.stringMatching(/^9\.6 lb on the rail is less than half of what it should be, about 97\.2 lb/) });
   expect(await recordHanging(counter, number, await versionOf(number), '96.4')).toEqual({ ok: true });
   expect(await open(number)).toMatchObject({ state: 'hanging', hangingGrams: 43_726 });
   expect(await actionsOf(number)).toEqual(['order-placed', 'animal-received', 'weighed-hanging']);
@@ -222,11 +223,15 @@ test('what was found is opened for correction as it was typed, to the gram and t
   expect((await open(number)).arrival).toEqual(before.arrival);
 });
 
-test('a hold is put on and lifted', async () => {
+test('a lifted hold leads back to where the animal was: not weighed on the rail yet, or hanging', async () => {
   const { number } = await place();
   await receive(number);
   expect(await takeStep(counter, number, await versionOf(number), 'hold')).toEqual({ ok: true });
   expect(await takeStep(cutter, number, await versionOf(number), 'start-cutting')).toMatchObject({ ok: false, message: 'This animal is on hold; that step is not open from here.' });
   expect(await takeStep(counter, number, await versionOf(number), 'free')).toEqual({ ok: true });
+  expect((await open(number)).state).toBe('received');
+  await recordHanging(counter, number, await versionOf(number), '96.4');
+  await takeStep(counter, number, await versionOf(number), 'hold');
+  await takeStep(counter, number, await versionOf(number), 'free');
   expect((await open(number)).state).toBe('hanging');
 });
