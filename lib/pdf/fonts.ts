@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { Font } from '@react-pdf/renderer';
 import { isPlainLatin } from './readable-text';
+import { unpackWoff } from './unpack-woff';
 
 const NAME = 'atkinson-hyperlegible-next';
 const LATIN = 'Hyperlegible';
@@ -13,7 +15,10 @@ export function registerFonts(): void {
   for (const [family, script] of [[LATIN, 'latin'], [EXTENDED, 'latin-ext']] as const) {
     Font.register({
       family,
-      fonts: ([400, 700] as const).map((fontWeight) => ({ src: path.join(folder, `${NAME}-${script}-${fontWeight}-normal.woff`), fontWeight })),
+      fonts: ([400, 700] as const).map((fontWeight) => {
+        const plain = unpackWoff(readFileSync(path.join(folder, `${NAME}-${script}-${fontWeight}-normal.woff`)));
+        return { src: `data:font/ttf;base64,${plain.toString('base64')}`, fontWeight };
+      }),
     });
   }
   Font.registerHyphenationCallback(unbroken);

@@ -37,9 +37,7 @@ function OneSide({ side, marks, height }: { readonly side: Side; readonly marks:
           <Path d={chart.farLimbs.join(' ')} fill={PALE} stroke={GREY} strokeWidth={2} />
           <Path d={chart.nearLimbs.join(' ')} fill={PAPER} stroke={GREY} strokeWidth={3} />
           <Path d={chart.eye} fill={INK} />
-          {present.map(({ part, d }) => (
-            <Path key={part} d={d} fill={PAPER} stroke={INK} strokeWidth={4} />
-          ))}
+          <Path d={present.map(({ d }) => d).join(' ')} fill={PAPER} stroke={INK} strokeWidth={4} />
           <Path d={chart.outline} stroke={INK} strokeWidth={6} fill="none" />
           {absent.map(({ part, d }) => (
             <Path key={part} d={d} fill={PAPER} stroke={INK} strokeWidth={6} strokeDasharray="6 10" />

@@ -62,10 +62,11 @@ export function layOutSheet(sheet: CuttingSheet, paper: Paper): SheetLayout {
 
 function firstWith(pages: number, largest: number, layOut: (line: number, frame: Frame) => SheetLayout): SheetLayout | undefined {
   for (let line = largest; line >= FLOOR; line -= 0.5) {
-    for (const frame of ['roomy', 'tight'] as const) {
-      const layout = layOut(line, frame);
-      if (layout.pages.length === pages && barsFit(layout)) return layout;
-    }
+    // Where a tight frame does not fit, a roomy one does not either.
+    const tight = layOut(line, 'tight');
+    if (tight.pages.length !== pages || !barsFit(tight)) continue;
+    const roomy = layOut(line, 'roomy');
+    return roomy.pages.length === pages ? roomy : tight;
   }
   return undefined;
 }

@@ -14,13 +14,27 @@ const SPARE_PER_1000 = 1_020;
  * @example textWidth('10427-7', 72, 700) // about 275
  */
 export function textWidth(text: string, size: number, weight: Weight): number {
+  return (thousandthsOf(text, weight) * size * SPARE_PER_1000) / 1_000_000;
+}
+
+const known: Readonly<Record<Weight, Map<string, number>>> = { 400: new Map(), 700: new Map() };
+const MOST_KNOWN = 4_000;
+
+/** The same words are measured at size after size: kept, and forgotten all at once when they grow many. */
+function thousandthsOf(text: string, weight: Weight): number {
+  const kept = known[weight].get(text);
+  if (kept !== undefined) return kept;
   let thousandths = 0;
   for (const sign of text) thousandths += GLYPH_WIDTHS[weight][(sign.codePointAt(0) ?? 0) - FIRST] || OTHER;
-  return (thousandths * size * SPARE_PER_1000) / 1_000_000;
+  if (known[weight].size >= MOST_KNOWN) known[weight].clear();
+  known[weight].set(text, thousandths);
+  return thousandths;
 }
 
 /** How many lines a text takes in a width, broken at blanks; a word that is wider takes as many as it fills. 0 for ''. */
 export function lineCount(text: string, width: number, size: number, weight: Weight): number {
+  if (text === '') return 0;
+  if (textWidth(text, size, weight) <= width) return 1;
   const blank = textWidth(' ', size, weight);
   let lines = 0;
   let room = 0;

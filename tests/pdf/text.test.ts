@@ -3,10 +3,17 @@ import { create } from 'fontkit';
 import { describe, expect, test } from 'vitest';
 import { GLYPH_WIDTHS } from '@/lib/pdf/glyph-widths';
 import { DRAWN_RANGES, readableData, readableText } from '@/lib/pdf/readable-text';
+import { unpackWoff } from '@/lib/pdf/unpack-woff';
 import { clipText, lineCount, sizeToFit, textWidth } from '@/lib/pdf/text-width';
 
 const fontOf = (script: 'latin' | 'latin-ext', weight: 400 | 700) =>
   create(readFileSync(`lib/pdf/fonts/atkinson-hyperlegible-next-${script}-${weight}-normal.woff`));
+
+test('an unpacked font is a plain one, and nothing else is unpacked', () => {
+  const plain = unpackWoff(readFileSync('lib/pdf/fonts/atkinson-hyperlegible-next-latin-400-normal.woff'));
+  expect(create(plain).glyphForCodePoint(0x57).advanceWidth).toBe(fontOf('latin', 400).glyphForCodePoint(0x57).advanceWidth);
+  expect(() => unpackWoff(plain)).toThrow('Not a WOFF file');
+});
 
 describe.each([400, 700] as const)('the embedded face at weight %i', (weight) => {
   test('has the widths of the table', () => {
