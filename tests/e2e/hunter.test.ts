@@ -26,7 +26,7 @@ describe.each([
     await page.getByRole('link', { name: 'Start an order' }).click();
     await tellOfABuck(page);
     await form.add('hind leg, all of it');
-    await form.line('Hind leg').getByLabel('left side only').check();
+    await form.line('Hind leg').getByLabel('left only').check();
     await form.line('Hind leg').getByLabel('Cut').selectOption('on-the-bone');
     await form.add('top round');
     const finding = page.locator('.finding.stop').first();
@@ -35,9 +35,9 @@ describe.each([
 
     await page.getByRole('button', { name: 'One from each side' }).first().click();
     await expect.poll(() => page.locator('.finding.stop').count()).toBe(0);
-    expect(await form.line('Top round').getByLabel('right side only').isChecked()).toBe(true);
+    expect(await form.line('Top round').getByLabel('right only').isChecked()).toBe(true);
 
-    await form.choose('What becomes of everything you have not named?', /ground/);
+    await form.choose('What becomes of everything you have not named?', /^All of it to ground meat/);
     await tellWhoYouAre(page);
     await page.getByRole('button', { name: 'Check your answers' }).first().click();
     await page.getByRole('heading', { name: 'Check your answers' }).waitFor();
@@ -48,6 +48,7 @@ describe.each([
     expect(new URL(page.url()).pathname).toMatch(/^\/o\/[A-Za-z0-9_-]{22}$/);
 
     await page.getByRole('link', { name: 'Change the order' }).click();
+    await form.line('Top round').locator('summary').first().click();
     await form.line('Top round').getByLabel('Cut').selectOption('steaks');
     await page.getByRole('button', { name: 'Check your answers' }).first().click();
     await page.getByRole('heading', { name: 'Check your answers' }).waitFor();
@@ -82,8 +83,7 @@ test('what is asked beyond the carcass names what was asked and what there is', 
   await tellOfABuck(page);
   await form.add('backstrap');
   const line = form.line('Backstrap');
-  await line.getByText('I want a certain amount of it').click();
-  await line.getByLabel('How much, over all its pieces').fill('30 lb');
+  await line.getByLabel('I want this much of it').fill('30 lb');
   const finding = page.locator('.finding.stop').first();
   await finding.waitFor();
   expect(await finding.textContent()).toMatch(/You asked for 30\.0 lb of .*backstrap.*about \d+\.\d lb \(\d+\.\d to \d+\.\d\)/);
@@ -105,7 +105,7 @@ test('sending twice makes one order', async () => {
   const form = onForm(page);
   await page.goto(`${shop.url}/order`);
   await tellOfABuck(page);
-  await form.choose('What becomes of everything you have not named?', /ground/);
+  await form.choose('What becomes of everything you have not named?', /^All of it to ground meat/);
   await tellWhoYouAre(page, 'Twice Taylor');
   await page.getByRole('button', { name: 'Check your answers' }).first().click();
   await page.getByRole('button', { name: 'Send the order' }).dblclick();
