@@ -1,11 +1,13 @@
 import Link from 'next/link';
+import { CarcassDrawing } from './_components/carcass-drawing';
 import { Caution } from './_components/caution';
 import { HunterPage } from './_components/hunter-page';
 import { PageHeader } from './_components/page-header';
 import { PlainPage } from './_components/plain-page';
-import { cookingCaution, priceWords, type PriceWords } from '@/lib/documents';
+import { chartRows, cookingCaution, priceWords, type PriceWords } from '@/lib/documents';
 import { CAUTIONS } from '@/lib/rules';
 import { openOrderForm, type HunterShop } from '@/lib/workflows/hunter-orders';
+import { hunterShapes } from './order/hunter-shapes';
 import './order/order.css';
 
 export async function generateMetadata() {
@@ -27,6 +29,9 @@ function ShopFront({ shop }: { readonly shop: HunterShop }) {
         <Link className="button primary large" href="/order" prefetch={false}>
           Start an order
         </Link>
+      </div>
+      <div className="chart front-drawing" aria-hidden="true">
+        <CarcassDrawing shapes={hunterShapes} side="left" parts={chartRows(null, shop.country)} isPointerOnly showsMuscles={false} />
       </div>
       <section className="section" aria-labelledby="how">
         <h2 id="how">How it goes</h2>
