@@ -76,6 +76,9 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/o/
               <dd className="number">{order.invoice.isPaid ? 'nothing, it is paid' : order.invoice.dueText}</dd>
             </div>
           </dl>
+          <p>
+            <a href={`/o/${encodeURIComponent(token)}/invoice.pdf`}>The whole invoice, line by line (PDF)</a>
+          </p>
         </section>
       )}
       <OrderYield order={order} />
