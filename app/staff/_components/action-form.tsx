@@ -6,7 +6,7 @@ import { type FormAnswer, useKeptForm } from '@/app/_components/kept-form';
 
 type ActionFormProps = {
   readonly action: (before: FormAnswer, data: FormData) => Promise<FormAnswer>;
-  /** The page's title: "Error:" goes before it while the form stands refused. */
+  /** The page's title, which the form writes: "Error:" goes before it while it stands refused. One such form to a page. */
   readonly title: string;
   /** What the inputs hold at first, by name. */
   readonly values?: FormAnswer['values'];
@@ -27,8 +27,7 @@ export function ActionForm({ action, title, values, order, id, className = 'stac
   ];
   return (
     <form {...form} id={id} className={className} aria-busy={pending}>
-      {/* Stands before the page's own title, and of two a browser shows the first. */}
-      {errors.length > 0 && <title>{`Error: ${title} · Gambrel`}</title>}
+      <title>{`${errors.length > 0 ? 'Error: ' : ''}${title} · Gambrel`}</title>
       <ErrorSummary errors={errors} />
       {order && <input type="hidden" name="number" value={order.number} />}
       {order && <input type="hidden" name="baseVersion" value={order.version} />}

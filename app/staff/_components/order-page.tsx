@@ -8,11 +8,13 @@ type OrderPageProps = {
   readonly order: Pick<StaffOrder, 'number' | 'numberText' | 'hunter' | 'animalWords' | 'state' | 'stateWords'>;
   /** What is done on this page: 'Take it in'. */
   readonly task: string;
+  /** Whether a form on the page writes its title, so that it can say "Error:". */
+  readonly hasForm: boolean;
   readonly children: ReactNode;
 };
 
 /** A page for one task on one order: which animal it is stands on top, so that nobody works on the wrong one. */
-export function OrderPage({ order, task, children }: OrderPageProps) {
+export function OrderPage({ order, task, hasForm, children }: OrderPageProps) {
   return (
     <main className="page wide" id="main">
       <header className="order-header">
@@ -30,7 +32,7 @@ export function OrderPage({ order, task, children }: OrderPageProps) {
         </div>
       </header>
       {children}
-      <title>{`${task} · ${order.numberText} · Gambrel`}</title>
+      {!hasForm && <title>{`${task} · ${order.numberText} · Gambrel`}</title>}
     </main>
   );
 }

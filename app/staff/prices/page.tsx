@@ -40,7 +40,7 @@ export default async function PricesPage({ searchParams }: PageProps<'/staff/pri
           <ExamplePrice tariff={tariff} locale={shop.locale} species={species} />
         </div>
       )}
-      <title>Prices · Gambrel</title>
+      {!mayChange && <title>Prices · Gambrel</title>}
     </main>
   );
 }

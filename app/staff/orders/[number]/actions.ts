@@ -7,8 +7,12 @@ import { requireStaff } from '@/lib/auth/current-staff';
 import { ORDER_STEPS } from '@/lib/orders';
 import { answerForHunter, takeStep } from '@/lib/workflows/staff-orders';
 
-/** Takes the step whose button was pressed. */
-export async function takeStepAction(_before: FormAnswer, data: FormData): Promise<FormAnswer> {
+/** Every button of the order's own page: a step to take, or a question answered for a hunter who is on the phone. */
+export async function orderAction(_before: FormAnswer, data: FormData): Promise<FormAnswer> {
+  return data.has('question') ? answer(data) : take(data);
+}
+
+async function take(data: FormData): Promise<FormAnswer> {
   const staff = await requireStaff('order.read');
   const { number, baseVersion } = orderOf(data);
   const step = ORDER_STEPS.find((one) => one === fieldText(data, 'step'));
@@ -18,15 +22,14 @@ export async function takeStepAction(_before: FormAnswer, data: FormData): Promi
   redirect(`/staff/orders/${number}?done=${step}`);
 }
 
-/** Answers one question for a hunter who is on the phone. */
-export async function answerAction(_before: FormAnswer, data: FormData): Promise<FormAnswer> {
+async function answer(data: FormData): Promise<FormAnswer> {
   const staff = await requireStaff('order.answer');
   const { number } = orderOf(data);
   const questionId = fieldNumber(data, 'question');
   const option = fieldNumber(data, 'option');
   if (option < 0) {
-    const fieldErrors = { [`question-${questionId}`]: 'Choose what the hunter said.' };
-    return refusedAnswer({ ok: false, message: 'Choose what the hunter said.', fieldErrors }, data);
+    const message = 'Choose what the hunter said.';
+    return refusedAnswer({ ok: false, message, fieldErrors: { [`question-${questionId}`]: message } }, data);
   }
   const outcome = await answerForHunter(staff, number, questionId, option);
   if (!outcome.ok) return refusedAnswer(outcome, data);

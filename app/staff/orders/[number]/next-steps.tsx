@@ -30,13 +30,12 @@ export function Way({ state }: { readonly state: OrderState }) {
 type NextStepsProps = {
   readonly order: StaffOrder;
   readonly staff: StaffActor;
-  readonly title: string;
   /** Whether a stop stands or a question is open: the knife is then not the way on. */
   readonly isBlocked: boolean;
 };
 
 /** The buttons for what may be done now, by this person: the way on first, then what else. */
-export function NextSteps({ order, staff, title, isBlocked }: NextStepsProps) {
+export function NextSteps({ order, staff, isBlocked }: NextStepsProps) {
   const { state, steps, number, invoice } = order;
   const here = `/staff/orders/${number}`;
   const may = (step: (typeof steps)[number]): boolean => steps.includes(step);
@@ -57,9 +56,9 @@ export function NextSteps({ order, staff, title, isBlocked }: NextStepsProps) {
           Weigh on the rail
         </a>
       )}
-      {may('free') && receives && <StepForm order={order} title={title} step="free" text="Lift the hold" look={primary} />}
+      {may('free') && receives && <StepForm step="free" text="Lift the hold" look={primary} />}
       {may('start-cutting') && can(staff, 'bench.start') && (
-        <StepForm order={order} title={title} step="start-cutting" text="Start cutting" look={state === 'hanging' && !isBlocked ? primary : 'button'} />
+        <StepForm step="start-cutting" text="Start cutting" look={state === 'hanging' && !isBlocked ? primary : 'button'} />
       )}
       {may('pack') && can(staff, 'pack.weigh') && (
         <a className={primary} href={`${here}/pack`}>
@@ -111,12 +110,12 @@ export function NextSteps({ order, staff, title, isBlocked }: NextStepsProps) {
           Correct what came in
         </a>
       )}
-      {may('hold') && receives && <StepForm order={order} title={title} step="hold" text="Put on hold" />}
+      {may('hold') && receives && <StepForm step="hold" text="Put on hold" />}
       {may('cancel') && can(staff, 'order.write') && (
         <details className="cancel">
           <summary className="button quiet">Cancel the order</summary>
           <p>The animal will not be taken in. The order stays in the book and cannot be opened again.</p>
-          <StepForm order={order} title={title} step="cancel" text="Cancel it for good" look="button stop" />
+          <StepForm step="cancel" text="Cancel it for good" look="button stop" />
         </details>
       )}
     </div>

@@ -14,6 +14,7 @@ import { InstructionTable } from './instruction-table';
 import { MoneyFacts } from './money-facts';
 import { NextSteps, Way } from './next-steps';
 import { openOrder } from './open-order';
+import { OrderForms } from './order-forms';
 import { QuestionForm } from './question-form';
 
 export const metadata = { title: null };
@@ -75,140 +76,141 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
         </p>
       )}
 
-      <section className="panel raised" aria-label="What comes next">
-        {order.state === 'cancelled' ? <p>This order was cancelled.</p> : <Way state={order.state} />}
-        <NextSteps order={order} staff={staff} title={title} isBlocked={stops.length > 0 || open.length > 0} />
-        {order.handover && (
-          <p>
-            Collected by <b>{order.handover.collectedBy}</b>, {momentWords(order.handover.at, shop)}; handed over by {order.handover.by}.
-          </p>
+      <OrderForms order={{ number: order.number, version: order.version }} title={title}>
+        <section className="panel raised" aria-label="What comes next">
+          {order.state === 'cancelled' ? <p>This order was cancelled.</p> : <Way state={order.state} />}
+          <NextSteps order={order} staff={staff} isBlocked={stops.length > 0 || open.length > 0} />
+          {order.handover && (
+            <p>
+              Collected by <b>{order.handover.collectedBy}</b>, {momentWords(order.handover.at, shop)}; handed over by {order.handover.by}.
+            </p>
+          )}
+        </section>
+
+        {stops.length > 0 && (
+          <div className="findings">
+            {stops.map((finding) => (
+              <FindingCard key={finding.key} severity="stop" title={finding.title} message={finding.message} />
+            ))}
+          </div>
         )}
-      </section>
 
-      {stops.length > 0 && (
-        <div className="findings">
-          {stops.map((finding) => (
-            <FindingCard key={finding.key} severity="stop" title={finding.title} message={finding.message} />
-          ))}
-        </div>
-      )}
+        <div className="split">
+          <div className="stack">
+            {open.length > 0 && (
+              <section className="stack" aria-labelledby="questions">
+                <h2 id="questions">{open.length === 1 ? 'One question is open' : `${open.length} questions are open`}</h2>
+                {open.map((question) => {
+                  // The animal may have been weighed since it was asked: what stands now is said.
+                  const now = standing.find((finding) => finding.key === question.findingKey);
+                  return (
+                    <FindingCard key={question.id} severity={now?.severity ?? 'ask'} title={now?.title} message={now?.message ?? question.message}>
+                      <div className="question">
+                        {can(staff, 'order.answer') && <QuestionForm question={question} />}
+                        <p className="quiet-text">Asked {momentWords(question.askedAt, shop)}. The hunter can answer on their own page.</p>
+                      </div>
+                    </FindingCard>
+                  );
+                })}
+              </section>
+            )}
 
-      <div className="split">
-        <div className="stack">
-          {open.length > 0 && (
-            <section className="stack" aria-labelledby="questions">
-              <h2 id="questions">{open.length === 1 ? 'One question is open' : `${open.length} questions are open`}</h2>
-              {open.map((question) => {
-                // The animal may have been weighed since it was asked: what stands now is said.
-                const now = standing.find((finding) => finding.key === question.findingKey);
-                return (
-                  <FindingCard key={question.id} severity={now?.severity ?? 'ask'} title={now?.title} message={now?.message ?? question.message}>
-                    <div className="question">
-                      {can(staff, 'order.answer') && <QuestionForm order={order} title={title} question={question} />}
-                      <p className="quiet-text">Asked {momentWords(question.askedAt, shop)}. The hunter can answer on their own page.</p>
-                    </div>
-                  </FindingCard>
-                );
-              })}
-            </section>
-          )}
-
-          <section className="section" aria-labelledby="instructions">
-            <div className="row apart">
-              <h2 id="instructions">How it is cut</h2>
-              <span className="tag">version {order.instructionVersion}</span>
-            </div>
-            <InstructionTable order={order} />
-          </section>
-
-          {others.length > 0 && (
-            <section className="section" aria-labelledby="findings">
-              <h2 id="findings">Worth knowing</h2>
-              <div className="findings">
-                {others.map((finding) => (
-                  <FindingCard key={finding.key} severity={finding.severity} title={finding.title} message={finding.message} />
-                ))}
+            <section className="section" aria-labelledby="instructions">
+              <div className="row apart">
+                <h2 id="instructions">How it is cut</h2>
+                <span className="tag">version {order.instructionVersion}</span>
               </div>
+              <InstructionTable order={order} />
             </section>
-          )}
 
-          <section className="section" aria-labelledby="chart">
-            <h2 id="chart">Part by part</h2>
-            <OrderChart parts={planView.parts} />
-          </section>
+            {others.length > 0 && (
+              <section className="section" aria-labelledby="findings">
+                <h2 id="findings">Worth knowing</h2>
+                <div className="findings">
+                  {others.map((finding) => (
+                    <FindingCard key={finding.key} severity={finding.severity} title={finding.title} message={finding.message} />
+                  ))}
+                </div>
+              </section>
+            )}
 
-          <section className="section" aria-labelledby="yield">
-            <h2 id="yield">What it should give</h2>
-            <ul className="ranges">
-              {[planView.packedTotal, ...planView.pools].map((row) => (
-                <li key={row.key}>
-                  <RangeBar
-                    label={capital(row.label)}
-                    low={row.range.low}
-                    likely={row.range.likely}
-                    high={row.range.high}
-                    max={planView.packedTotal.range.high}
-                    text={row.text}
-                  />
-                </li>
-              ))}
-            </ul>
-          </section>
-        </div>
+            <section className="section" aria-labelledby="chart">
+              <h2 id="chart">Part by part</h2>
+              <OrderChart parts={planView.parts} />
+            </section>
 
-        <aside className="stack">
-          <section className="section" aria-labelledby="animal">
-            <h2 id="animal">The animal</h2>
-            <AnimalFacts order={order} />
-          </section>
-          <MoneyFacts order={order} />
-          {answered.length > 0 && (
-            <section className="section" aria-labelledby="answers">
-              <h2 id="answers">Answered</h2>
-              <dl className="facts wide-terms">
-                {answered.map((question) => (
-                  <div key={question.id}>
-                    <dt>{question.message}</dt>
-                    <dd>
-                      <b>{question.answer}</b>
-                      {question.answeredAt && `, ${momentWords(question.answeredAt, shop)}`}
-                    </dd>
-                  </div>
+            <section className="section" aria-labelledby="yield">
+              <h2 id="yield">What it should give</h2>
+              <ul className="ranges">
+                {[planView.packedTotal, ...planView.pools].map((row) => (
+                  <li key={row.key}>
+                    <RangeBar
+                      label={capital(row.label)}
+                      low={row.range.low}
+                      likely={row.range.likely}
+                      high={row.range.high}
+                      max={planView.packedTotal.range.high}
+                      text={row.text}
+                    />
+                  </li>
                 ))}
-              </dl>
+              </ul>
             </section>
-          )}
-          <section className="section" aria-labelledby="versions">
-            <h2 id="versions">Versions</h2>
-            <ol className="timeline">
-              {order.versions.map((version) => (
-                <li key={version.number}>
-                  <b>Version {version.number}</b>, {version.reason}
-                  <br />
-                  <span className="quiet-text">
-                    {version.by}, {momentWords(version.at, shop)}
-                  </span>
-                </li>
-              ))}
-            </ol>
-          </section>
-          <section className="section" aria-labelledby="history">
-            <h2 id="history">What happened</h2>
-            <ol className="timeline">
-              {order.timeline.toReversed().map((entry) => (
-                <li key={`${entry.at.getTime()} ${entry.words}`}>
-                  <b>{entry.words}</b>
-                  <br />
-                  <span className="quiet-text">
-                    {entry.who}, {momentWords(entry.at, shop)}
-                  </span>
-                </li>
-              ))}
-            </ol>
-          </section>
-        </aside>
-      </div>
-      <title>{`${title} · Gambrel`}</title>
+          </div>
+
+          <aside className="stack">
+            <section className="section" aria-labelledby="animal">
+              <h2 id="animal">The animal</h2>
+              <AnimalFacts order={order} />
+            </section>
+            <MoneyFacts order={order} />
+            {answered.length > 0 && (
+              <section className="section" aria-labelledby="answers">
+                <h2 id="answers">Answered</h2>
+                <dl className="facts wide-terms">
+                  {answered.map((question) => (
+                    <div key={question.id}>
+                      <dt>{question.message}</dt>
+                      <dd>
+                        <b>{question.answer}</b>
+                        {question.answeredAt && `, ${momentWords(question.answeredAt, shop)}`}
+                      </dd>
+                    </div>
+                  ))}
+                </dl>
+              </section>
+            )}
+            <section className="section" aria-labelledby="versions">
+              <h2 id="versions">Versions</h2>
+              <ol className="timeline">
+                {order.versions.map((version) => (
+                  <li key={version.number}>
+                    <b>Version {version.number}</b>, {version.reason}
+                    <br />
+                    <span className="quiet-text">
+                      {version.by}, {momentWords(version.at, shop)}
+                    </span>
+                  </li>
+                ))}
+              </ol>
+            </section>
+            <section className="section" aria-labelledby="history">
+              <h2 id="history">What happened</h2>
+              <ol className="timeline">
+                {order.timeline.toReversed().map((entry) => (
+                  <li key={`${entry.at.getTime()} ${entry.words}`}>
+                    <b>{entry.words}</b>
+                    <br />
+                    <span className="quiet-text">
+                      {entry.who}, {momentWords(entry.at, shop)}
+                    </span>
+                  </li>
+                ))}
+              </ol>
+            </section>
+          </aside>
+        </div>
+      </OrderForms>
     </main>
   );
 }

@@ -24,9 +24,12 @@ export default async function BillPage({ params, searchParams }: PageProps<'/sta
   const title = `${task} · ${order.numberText}`;
   const key = { number: order.number, version: order.version };
   const [unpriced] = bill.unpriced;
+  const issues = !invoice && order.state === 'packed' && can(staff, 'invoice.issue');
+  const mayIssue = issues && unpriced === undefined;
+  const mayPay = invoice !== null && invoice.dueMinor > 0 && can(staff, 'payment.take');
 
   return (
-    <OrderPage order={order} task={task}>
+    <OrderPage order={order} task={task} hasForm={mayIssue || mayPay}>
       <DoneNotice
         done={done}
         words={{
@@ -50,7 +53,7 @@ export default async function BillPage({ params, searchParams }: PageProps<'/sta
         </div>
 
         <div className="stack">
-          {!invoice && order.state === 'packed' && can(staff, 'invoice.issue') && (
+          {issues && (
             <section className="panel raised" aria-labelledby="issue">
               <h2 id="issue">Issue it</h2>
               {unpriced ? (
@@ -81,7 +84,7 @@ export default async function BillPage({ params, searchParams }: PageProps<'/sta
                   ))}
                 </dl>
               )}
-              {invoice.dueMinor > 0 && can(staff, 'payment.take') && (
+              {mayPay && (
                 <PaymentForm
                   // A payment that was taken leaves a new form behind, with a key of its own.
                   key={invoice.paidMinor}

@@ -3,7 +3,7 @@
 import { redirect } from 'next/navigation';
 import { fieldText, orderOf } from '@/app/staff/_components/form-answer';
 import { requireStaff } from '@/lib/auth/current-staff';
-import { type OrderFormState, openedForm, readOrderForm, refusedForm, stepOrderForm } from '@/lib/forms';
+import { type OrderFormState, checkOrderForm, openedForm, readOrderForm, refusedForm, stepOrderForm } from '@/lib/forms';
 import { openOrderForm } from '@/lib/workflows/hunter-orders';
 import { changeInstructions } from '@/lib/workflows/staff-orders';
 
@@ -11,7 +11,7 @@ import { changeInstructions } from '@/lib/workflows/staff-orders';
 export type ChangeState = OrderFormState & { readonly reason?: string };
 
 /** Every button of the form. Without script each comes here; with script only the sending does. */
-export async function changeAction(before: OrderFormState, data: FormData): Promise<ChangeState> {
+export async function changeAction(_before: OrderFormState, data: FormData): Promise<ChangeState> {
   const staff = await requireStaff('order.write');
   const { number, baseVersion } = orderOf(data);
   const reason = fieldText(data, 'reason');
@@ -20,7 +20,8 @@ export async function changeAction(before: OrderFormState, data: FormData): Prom
   if (intent !== 'send') {
     const shop = await openOrderForm();
     if (!shop) return { ...refusedForm(values, { '': 'The shop has not been set up.' }), reason };
-    return { ...stepOrderForm(values, intent, before.step, shop), reason };
+    if (intent === 'check') return { ...checkOrderForm(values, shop), reason };
+    return { ...stepOrderForm(values, intent, fieldText(data, 'step') === 'check' ? 'check' : 'edit', shop), reason };
   }
   const outcome = await changeInstructions(staff, number, baseVersion, values, reason);
   if (!outcome.ok) {

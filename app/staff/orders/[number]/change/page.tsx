@@ -1,3 +1,4 @@
+import { hunterShapes } from '@/app/order/hunter-shapes';
 import { OrderForm } from '@/app/order/order-form';
 import '@/app/order/order.css';
 import { OrderPage } from '@/app/staff/_components/order-page';
@@ -17,9 +18,10 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
   const opened = await openOrderForm();
   if (!opened) throw new Error('The shop has not been set up');
   const { formKey, ...shop } = opened;
+  const isOpen = isChangeable(order.state);
   return (
-    <OrderPage order={order} task="Change the cuts">
-      {isChangeable(order.state) ? (
+    <OrderPage order={order} task="Change the cuts" hasForm={isOpen}>
+      {isOpen ? (
         <>
           {order.arrival && (
             <p className="notice">
@@ -29,6 +31,7 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
           )}
           <OrderForm
             shop={shop}
+            shapes={hunterShapes}
             opened={openedForm({ ...valuesAsFound(order), formKey: order.formValues.formKey || formKey })}
             action={changeAction}
             draftName={`gambrel:staff-change:${order.number}:${order.version}`}

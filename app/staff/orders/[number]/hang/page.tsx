@@ -11,11 +11,11 @@ export default async function HangPage({ params }: PageProps<'/staff/orders/[num
   const { order } = await openOrder((await params).number, 'order.receive');
   const { shop, arrival, hangingGrams } = order;
   const words = (grams: number): string => formatWeight(grams, shop.unit, shop.locale);
-  const isOpen = order.state === 'received' || order.state === 'hanging' || order.state === 'on-hold';
+  const isOpen = arrival !== null && (order.state === 'received' || order.state === 'hanging' || order.state === 'on-hold');
   const decimal = weightFigure(1500, shop).includes(',') ? ',' : '.';
   return (
-    <OrderPage order={order} task="Weigh on the rail">
-      {isOpen && arrival ? (
+    <OrderPage order={order} task="Weigh on the rail" hasForm={isOpen}>
+      {isOpen ? (
         <HangForm
           order={{ number: order.number, version: order.version }}
           title={`Weigh on the rail · ${order.numberText}`}

@@ -24,7 +24,7 @@ export default async function PackPage({ params }: PageProps<'/staff/orders/[num
   );
   const isOpen = (order.state === 'on-the-bench' || order.state === 'packed') && !order.invoice;
   return (
-    <OrderPage order={order} task={order.state === 'packed' ? 'Correct the weights' : 'Weigh and pack'}>
+    <OrderPage order={order} task={order.state === 'packed' ? 'Correct the weights' : 'Weigh and pack'} hasForm={isOpen}>
       {isOpen ? (
         <PackForm
           order={{ number: order.number, version: order.version }}

@@ -1,3 +1,4 @@
+import { hunterShapes } from '@/app/order/hunter-shapes';
 import { BASIS_WORDS, FORM_WORDS } from '@/app/staff/_components/arrival-words';
 import { isoDay } from '@/app/staff/_components/moments';
 import { OrderPage } from '@/app/staff/_components/order-page';
@@ -18,7 +19,7 @@ export default async function ReceivePage({ params }: PageProps<'/staff/orders/[
   const task = order.arrival ? 'Correct what came in' : 'Take it in';
   const today = isoDay(new Date(), shop.timeZone);
   return (
-    <OrderPage order={order} task={task}>
+    <OrderPage order={order} task={task} hasForm={isOpen}>
       {isOpen ? (
         <ReceiveForm
           order={{ number: order.number, version: order.version }}
@@ -27,6 +28,7 @@ export default async function ReceivePage({ params }: PageProps<'/staff/orders/[
           days={{ today, yesterday: addDays(today, -1) }}
           unit={shop.unit}
           country={shop.nameCountry}
+          shapes={hunterShapes}
           expected={expectedWords(order)}
           choices={{ sex: sexChoices(animal.speciesId), age: ageChoices(), form: FORM_WORDS, basis: BASIS_WORDS }}
         />

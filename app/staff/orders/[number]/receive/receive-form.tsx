@@ -1,6 +1,7 @@
 'use client';
 
 import { useRef } from 'react';
+import type { DrawnShapes } from '@/app/_components/carcass-drawing';
 import { Field, FieldGroup } from '@/app/_components/field';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { ActionForm } from '@/app/staff/_components/action-form';
@@ -20,12 +21,13 @@ type ReceiveFormProps = {
   readonly days: { readonly today: string; readonly yesterday: string };
   readonly unit: WeightUnit;
   readonly country: NameCountry;
+  readonly shapes: DrawnShapes;
   /** What the hunter's telling comes to, as a check on the scale. */
   readonly expected: string;
   readonly choices: Readonly<Record<'sex' | 'age' | 'form' | 'basis', readonly Choice[]>>;
 };
 
-export function ReceiveForm({ order, title, values, days, unit, country, expected, choices }: ReceiveFormProps) {
+export function ReceiveForm({ order, title, values, days, unit, country, shapes, expected, choices }: ReceiveFormProps) {
   const killedOn = useRef<HTMLInputElement>(null);
   const setDay = (day: string): void => {
     if (killedOn.current) killedOn.current.value = day;
@@ -109,7 +111,7 @@ export function ReceiveForm({ order, title, values, days, unit, country, expecte
 
             <section className="stack" aria-labelledby="parts">
               <h2 id="parts">Wounds and what did not come</h2>
-              <SpotGrid values={answer.values} country={country} />
+              <SpotGrid shapes={shapes} values={answer.values} country={country} />
             </section>
           </div>
           <div className="buttons bar">

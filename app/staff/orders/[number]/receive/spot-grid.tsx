@@ -1,17 +1,17 @@
 'use client';
 
 import { useState } from 'react';
-import { CarcassDrawing } from '@/app/_components/carcass-drawing';
+import { CarcassDrawing, type DrawnShapes } from '@/app/_components/carcass-drawing';
 import type { ChartPartState } from '@/app/_components/carcass-chart';
 import { PARTS, isSidedPart } from '@/lib/carcass';
 import { type NameCountry, partName, sidedName } from '@/lib/cuts';
 import { SPOTS, capital } from '@/lib/forms';
 import { SPOT_STATES, SPOT_WORDS, nextSpotState } from './receive-values';
 
-type SpotGridProps = { readonly values: Readonly<Record<string, string>>; readonly country: NameCountry };
+type SpotGridProps = { readonly shapes: DrawnShapes; readonly values: Readonly<Record<string, string>>; readonly country: NameCountry };
 
 /** Left and right of every part, each a menu. Where script runs, the drawing shows the same and a tap on it moves the menu on. */
-export function SpotGrid({ values, country }: SpotGridProps) {
+export function SpotGrid({ shapes, values, country }: SpotGridProps) {
   const [spots, setSpots] = useState<Readonly<Record<string, string>>>(() => Object.fromEntries(SPOTS.map(({ id }) => [id, values[`spots.${id}`] ?? ''])));
   const set = (id: string, state: string): void => setSpots((before) => ({ ...before, [id]: state }));
   const chartParts = SPOTS.map(({ id, part, place }): ChartPartState => {
@@ -79,7 +79,7 @@ export function SpotGrid({ values, country }: SpotGridProps) {
         {(['left', 'right'] as const).map((side) => (
           <figure className="chart" key={side}>
             <figcaption>{capital(side)}</figcaption>
-            <CarcassDrawing side={side} parts={chartParts.filter((part) => part.side === side || part.side === 'middle')} isPointerOnly showsMuscles={false} />
+            <CarcassDrawing shapes={shapes} side={side} parts={chartParts.filter((part) => part.side === side || part.side === 'middle')} isPointerOnly showsMuscles={false} />
           </figure>
         ))}
       </div>

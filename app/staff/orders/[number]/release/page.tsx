@@ -21,7 +21,7 @@ export default async function ReleasePage({ params }: PageProps<'/staff/orders/[
     ...(keep.cape ? ['the cape'] : []),
   ];
   return (
-    <OrderPage order={order} task="Hand it over">
+    <OrderPage order={order} task="Hand it over" hasForm={isReady && due <= 0}>
       {!isReady && <p className="notice stop">This animal is {order.stateWords}; it is handed over once its invoice is issued.</p>}
       {isReady && due > 0 && bill && (
         <div className="notice stop">
