@@ -21,35 +21,38 @@ export function CuttingSheetPages({ sheet, paper }: { readonly sheet: CuttingShe
     const page = pages.length === 1 ? '' : `${index + 1} of ${pages.length}`;
     return (
       <Page key={page} size={[width, height]} wrap={false} style={{ padding: MARGIN }}>
-        <SheetHeader sheet={sheet} layout={layout} page={page} />
-        <StopBars layout={layout} />
-        <SheetLines rows={rows} layout={layout} />
-        {isLast && (
-          <View style={{ height: heights.rest, borderTopWidth: 2.5, borderTopColor: INK, paddingTop: 1 }}>
-            <Words size={sizes.fact}>{restWords(sheet)}</Words>
-          </View>
-        )}
-        {isFirst && <SheetBand sheet={sheet} layout={layout} />}
-        {isFirst && sheet.keep.length > 0 && <KeepLine sheet={sheet} layout={layout} />}
-        {isFirst && sheet.markWords !== '' && (
-          <View style={{ height: heights.marks }}>
-            <Words size={sizes.fact} weight={700}>{sheet.markWords}</Words>
-          </View>
-        )}
-        {isLast && sheet.note !== '' && (
-          <View style={{ height: heights.note, paddingTop: 3 }}>
-            <Words size={sizes.note}>{`Hunter's note: ${sheet.note}`}</Words>
-          </View>
-        )}
-        <View style={{ flexGrow: 1, minHeight: GAP }} />
-        {isLast && <WriteIns sheet={sheet} layout={layout} />}
-        <SignOff sheet={sheet} layout={layout} words={isLast ? sheet.signOff : `continued on ${index + 2} of ${pages.length}`} />
-        {isLast && (
-          <View style={{ height: heights.cautions, paddingTop: 3 }}>
-            <Words size={sizes.caution}>{sheet.cautions.join(' ')}</Words>
-          </View>
-        )}
-        {isLast && <SheetStrips layout={layout} />}
+        {/* A page that is not broken takes the height of what is in it, not that of the paper. */}
+        <View style={{ height: height - 2 * MARGIN }}>
+          <SheetHeader sheet={sheet} layout={layout} page={page} />
+          <StopBars layout={layout} />
+          <SheetLines rows={rows} layout={layout} />
+          {isLast && (
+            <View style={{ height: heights.rest, borderTopWidth: 2.5, borderTopColor: INK, paddingTop: 1 }}>
+              <Words size={sizes.fact}>{restWords(sheet)}</Words>
+            </View>
+          )}
+          {isFirst && <SheetBand sheet={sheet} layout={layout} />}
+          {isFirst && sheet.keep.length > 0 && <KeepLine sheet={sheet} layout={layout} />}
+          {isFirst && sheet.markWords !== '' && (
+            <View style={{ height: heights.marks }}>
+              <Words size={sizes.fact} weight={700}>{sheet.markWords}</Words>
+            </View>
+          )}
+          {isLast && sheet.note !== '' && (
+            <View style={{ height: heights.note, paddingTop: 3 }}>
+              <Words size={sizes.note}>{`Hunter's note: ${sheet.note}`}</Words>
+            </View>
+          )}
+          <View style={{ flexGrow: 1, minHeight: GAP }} />
+          {isLast && <WriteIns sheet={sheet} layout={layout} />}
+          <SignOff sheet={sheet} layout={layout} words={isLast ? sheet.signOff : `continued on ${index + 2} of ${pages.length}`} />
+          {isLast && (
+            <View style={{ height: heights.cautions, paddingTop: 3 }}>
+              <Words size={sizes.caution}>{sheet.cautions.join(' ')}</Words>
+            </View>
+          )}
+          {isLast && <SheetStrips layout={layout} />}
+        </View>
       </Page>
     );
   });

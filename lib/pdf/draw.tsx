@@ -11,8 +11,15 @@ let isReady = false;
 export async function drawPdf(job: PdfJob): Promise<Uint8Array<ArrayBuffer>> {
   if (!isReady) registerFonts();
   isReady = true;
-  const buffer = await renderToBuffer(drawing(readableData(job)));
+  const buffer = await renderToBuffer(drawing(readableData(withAddressInOneLine(job))));
   return new Uint8Array(buffer);
+}
+
+/** An address is typed in lines; every text is drawn as one. */
+function withAddressInOneLine(job: PdfJob): PdfJob {
+  if (job.kind !== 'invoice') return job;
+  const { shop } = job.document;
+  return { ...job, document: { ...job.document, shop: { ...shop, address: shop.address.trim().replace(/,?\s*[\r\n]+\s*/g, ', ') } } };
 }
 
 function drawing(job: PdfJob) {

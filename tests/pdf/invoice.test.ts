@@ -63,6 +63,12 @@ describe.skipIf(!hasPoppler)('read back', () => {
     expect(text).toContain(`1 of ${pageCount(pdf)}`);
   });
 
+  test('an address typed in lines stands on one, its lines apart', async () => {
+    const document = makeInvoice();
+    const text = textOf(await draw({ ...document, shop: { ...document.shop, address: '14 Mill Road,\r\nAlder Creek\n' } }));
+    expect(text).toContain('14 Mill Road, Alder Creek 555 0142');
+  });
+
   test('names no font can draw are made readable', async () => {
     const text = textOf(await draw({ ...makeInvoice(), hunter: 'Ørsted-Łukasz 鹿' }));
     expect(text).toContain('Ørsted-Łukasz ?');

@@ -21,6 +21,11 @@ export function pageCount(pdf: Uint8Array): number {
   return [...Buffer.from(pdf).toString('latin1').matchAll(/\/Type \/Page\b/g)].length;
 }
 
+/** Width and height of every page, in points. */
+export function pageSizes(pdf: Uint8Array): readonly (readonly [number, number])[] {
+  return [...Buffer.from(pdf).toString('latin1').matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map(([, width, height]) => [Number(width), Number(height)]);
+}
+
 /** Every size that a text is set in, in points, from the drawing commands themselves; each once, smallest first. */
 export function fontSizes(pdf: Uint8Array): readonly number[] {
   const bytes = Buffer.from(pdf);
