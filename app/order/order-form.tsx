@@ -1,5 +1,6 @@
 'use client';
 
+import { FormProvider, useForm } from 'react-hook-form';
 import { useActionState, useMemo, useRef, useState, type ReactNode, type SubmitEvent } from 'react';
 import type { DrawnShapes } from '@/app/_components/carcass-drawing';
 import { ErrorSummary } from '@/app/_components/error-summary';
@@ -39,14 +40,23 @@ const loadCheck = () => import('./check-form').catch(() => null);
  */
 export function OrderForm({ shop, shapes, opened, action, draftName, title, words, header, children }: OrderFormProps) {
   const [fromServer, formAction] = useActionState(action, opened);
-  const [{ state, drawn }, setShown] = useState({ state: fromServer, drawn: 0 });
+  const [{ state, drawn, cutsDrawn }, setShown] = useState({ state: fromServer, drawn: 0, cutsDrawn: 0 });
+  const [typed] = useState(() => typedBeforeScript() ?? fromServer.values);
+  const live = useForm<OrderFormValues>({ defaultValues: typed });
   const [isRestored, setIsRestored] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const world = useMemo(() => ({ shop, shapes, state }), [shop, shapes, state]);
 
   function show(next: OrderFormState) {
     if (next.step === 'check' && state.step !== 'check') window.history.pushState(null, '', '#check');
-    setShown((now) => ({ state: next, drawn: now.drawn + 1 }));
+    live.reset(next.values);
+    setShown((now) => ({ ...now, state: next, drawn: now.drawn + 1 }));
+  }
+
+  /** Where only lines were added or taken off, the rest of the form stays as it stands on the screen. */
+  function showLines(next: OrderFormState) {
+    live.setValue('lines', next.values.lines);
+    setShown((now) => ({ ...now, state: next, cutsDrawn: now.cutsDrawn + 1 }));
   }
 
   const { sending, send, stop } = useSending(action, (answer) => {
@@ -72,8 +82,10 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
     data.set('scripted', 'yes');
     if (intent === 'send') return send(openedForm(values), data);
     stop();
-    if (intent === 'check') void check(values, data);
-    else show(stepOrderForm(values, intent, state.step, shop));
+    if (intent === 'check') return void check(values, data);
+    const next = stepOrderForm(values, intent, state.step, shop);
+    if (/^(add|remove|usual)\b/.test(intent)) showLines(next);
+    else show(next);
   }
 
   function startAfresh() {
@@ -89,7 +101,7 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
   useBackFromCheck(() => {
     if (state.step === 'check' && form.current) show(openedForm(readOrderForm(new FormData(form.current).entries())));
   });
-  useStandAt(state, drawn);
+  useStandAt(state, drawn + cutsDrawn);
   useOnFirstTouch(form, loadCheck);
 
   const errors = useMemo(
@@ -115,13 +127,24 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
           Work it out
         </button>
         {children}
-        {state.step === 'check' ? (
-          <CheckAnswers values={state.values} sending={sending} words={words} />
-        ) : (
-          <EditForm key={drawn} isFirst={drawn === 0} draftName={draftName} formId={FORM_ID} />
-        )}
+        <FormProvider {...live}>
+          {state.step === 'check' ? (
+            <CheckAnswers values={state.values} sending={sending} words={words} />
+          ) : (
+            <EditForm key={drawn} draftName={draftName} cutsDrawn={cutsDrawn} />
+          )}
+        </FormProvider>
         <SendingNotice sending={sending} />
       </form>
     </FormWorldProvider>
   );
+}
+
+/** What was typed, or put back by the browser, before the script ran. */
+function typedBeforeScript(): OrderFormValues | null {
+  if (typeof document === 'undefined') return null;
+  const form = document.getElementById(FORM_ID);
+  if (!(form instanceof HTMLFormElement)) return null;
+  const values = readOrderForm(new FormData(form).entries());
+  return values.formKey === '' ? null : values;
 }

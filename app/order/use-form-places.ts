@@ -31,13 +31,13 @@ export function useBackFromCheck(leave: () => void) {
 }
 
 /** Brings the hunter to the place the last button was about. */
-export function useStandAt(state: OrderFormState, drawn: number) {
+export function useStandAt(state: OrderFormState, turn: number) {
   useEffect(() => {
-    if (drawn === 0) return;
+    if (turn === 0) return;
     const place = document.getElementById(state.step === 'check' ? 'check-heading' : (state.focus ?? ''));
     place?.scrollIntoView({ block: 'start' });
     place?.focus({ preventScroll: true });
-  }, [state, drawn]);
+  }, [state, turn]);
 }
 
 /** Does something once, as soon as the hunter begins to fill in the form. */
