@@ -25,7 +25,7 @@ export function BaseRows({ rows, tools, species, extras, onChange }: BaseRowsPro
         const path = `base.${at}`;
         return (
           <PriceRow key={at} path={path} row={row} tools={tools} onChange={(part) => onChange(at, part)}>
-            <Ticks path={`${path}.species`} legend="For" choices={species} ticked={row.species} tools={tools} isFolded onChange={(ticked) => onChange(at, { species: ticked })} />
+            <Ticks path={`${path}.species`} legend="For" choices={species} ticked={row.species} tools={tools} onChange={(ticked) => onChange(at, { species: ticked })} />
             <FieldGroup id={`${path}.kind`} legend="Worked out as" error={tools.errors[`${path}.kind`]}>
               <div className="pill-choices">
                 {CHARGE_KINDS.map((kind) => (
@@ -37,7 +37,7 @@ export function BaseRows({ rows, tools, species, extras, onChange }: BaseRowsPro
               </div>
             </FieldGroup>
             <Charge row={row} path={path} tools={tools} onChange={(part) => onChange(at, part)} />
-            <Ticks path={`${path}.includes`} legend="Already in it" choices={extras} ticked={row.includes} tools={tools} isFolded={Object.values(row.includes).some(Boolean)} onChange={(ticked) => onChange(at, { includes: ticked })} />
+            <Ticks path={`${path}.includes`} legend="Already in it" choices={extras} ticked={row.includes} tools={tools} emptyText="nothing more" onChange={(ticked) => onChange(at, { includes: ticked })} />
             {rows.length > 1 && <ShrinkButton intent={`remove:${path}`} tools={tools} text="Take away" of={row.name} />}
           </PriceRow>
         );

@@ -1,12 +1,11 @@
-import type { Bill, Tariff } from '@/lib/pricing';
-import { priceOrder } from '@/lib/pricing';
+import { type Bill, type Tariff, priceOrder } from '@/lib/pricing';
 
 export type ExampleAnimal = { readonly speciesId: string; readonly hangingGrams: number };
 
 /** Packed weight of each extra cut, and of each product with the meat added to it, in grams. */
-const EXTRA_CUT = 2_722;
-const FINISHED = 4_536;
-const ADDED = 1_361;
+export const EXTRA_CUT = 2_722;
+export const FINISHED = 4_536;
+export const ADDED = 1_361;
 
 /**
  * Prices an invented animal on a price list: hide on, antlers kept, 6 lb of every cut that costs extra, 10 lb of every

@@ -5,8 +5,8 @@ import { Field } from '@/app/_components/field';
 import { BillTable } from '@/app/staff/_components/bill-table';
 import type { Choice } from '@/lib/forms';
 import type { Tariff } from '@/lib/pricing';
-import { parseWeight } from '@/lib/units';
-import { priceExample } from './example-animal';
+import { formatWeight, parseWeight } from '@/lib/units';
+import { ADDED, EXTRA_CUT, FINISHED, priceExample } from './example-animal';
 
 type ExamplePriceProps = {
   /** Null while a figure of the form cannot be read. */
@@ -22,6 +22,7 @@ export function ExamplePrice({ tariff, locale, species }: ExamplePriceProps) {
   const unit = tariff?.weightUnit ?? 'lb';
   const [speciesId, setSpeciesId] = useState('white-tailed-deer');
   const [weight, setWeight] = useState<string>(USUAL[unit]);
+  const words = (grams: number): string => formatWeight(grams, unit, locale);
   const read = parseWeight(weight, { unit, locale });
   return (
     <aside className="panel raised example" aria-labelledby="example">
@@ -52,7 +53,9 @@ export function ExamplePrice({ tariff, locale, species }: ExamplePriceProps) {
       ) : (
         <p>{tariff && !read.ok ? read.message : 'The example comes back once every figure can be read.'}</p>
       )}
-      <p className="quiet-text small">Invented: hide on, antlers kept, 6 lb of each cut that costs extra, 10 lb of each product with 3 lb of added meat in it.</p>
+      <p className="quiet-text small">
+        Invented: hide on, antlers kept, {words(EXTRA_CUT)} of each cut that costs extra, {words(FINISHED)} of each product with {words(ADDED)} of added meat in it.
+      </p>
     </aside>
   );
 }

@@ -65,9 +65,15 @@ function PriceFields({ answer, pending, current, locale, species, cuts }: PriceF
         <section className="section" aria-labelledby="by-weight">
           <h2 id="by-weight">Extra, by packed weight</h2>
           {values.perWeight.map((row, at) => (
-            <PriceRow key={at} path={`perWeight.${at}`} row={row} tools={tools} onChange={(part) => change('perWeight', at, part)}>
-              <Cell path={`perWeight.${at}.rate`} label={`Price a ${unit}`} unit={tools.currency} value={row.rate} tools={tools} onChange={(rate) => change('perWeight', at, { rate })} />
-              <Ticks path={`perWeight.${at}.cuts`} legend="For these cuts" choices={cuts} ticked={row.cuts} tools={tools} isFolded onChange={(ticked) => change('perWeight', at, { cuts: ticked })} />
+            <PriceRow
+              key={at}
+              path={`perWeight.${at}`}
+              row={row}
+              tools={tools}
+              onChange={(part) => change('perWeight', at, part)}
+              figures={<Cell path={`perWeight.${at}.rate`} label={`Price a ${unit}`} unit={tools.currency} value={row.rate} tools={tools} onChange={(rate) => change('perWeight', at, { rate })} />}
+            >
+              <Ticks path={`perWeight.${at}.cuts`} legend="For these cuts" choices={cuts} ticked={row.cuts} tools={tools} onChange={(ticked) => change('perWeight', at, { cuts: ticked })} />
               <ShrinkButton intent={`remove:perWeight.${at}`} tools={tools} text="Take away" of={row.name} />
             </PriceRow>
           ))}
@@ -77,29 +83,52 @@ function PriceFields({ answer, pending, current, locale, species, cuts }: PriceF
         <section className="section" aria-labelledby="by-piece">
           <h2 id="by-piece">Extra, by the piece</h2>
           {values.perPiece.map((row, at) => (
-            <PriceRow key={row.id} path={`perPiece.${at}`} row={row} tools={tools} onChange={(part) => change('perPiece', at, part)}>
-              <Cell path={`perPiece.${at}.each`} label="Price an animal" unit={tools.currency} value={row.each} tools={tools} onChange={(each) => change('perPiece', at, { each })} />
-            </PriceRow>
+            <PriceRow
+              key={row.id}
+              path={`perPiece.${at}`}
+              row={row}
+              tools={tools}
+              onChange={(part) => change('perPiece', at, part)}
+              figures={<Cell path={`perPiece.${at}.each`} label="Price an animal" unit={tools.currency} value={row.each} tools={tools} onChange={(each) => change('perPiece', at, { each })} />}
+            />
           ))}
         </section>
 
         <section className="section" aria-labelledby="products">
           <h2 id="products">Products, by finished weight</h2>
           {values.products.map((row, at) => (
-            <PriceRow key={row.id} path={`products.${at}`} row={row} tools={tools} onChange={(part) => change('products', at, part)}>
-              <Cell path={`products.${at}.rate`} label={`Price a ${unit}`} unit={tools.currency} value={row.rate} tools={tools} onChange={(rate) => change('products', at, { rate })} />
-              <Cell path={`products.${at}.added`} label={`Added meat, a ${unit}`} unit={tools.currency} value={row.added} tools={tools} onChange={(added) => change('products', at, { added })} />
-            </PriceRow>
+            <PriceRow
+              key={row.id}
+              path={`products.${at}`}
+              row={row}
+              tools={tools}
+              onChange={(part) => change('products', at, part)}
+              figures={
+                <>
+                  <Cell path={`products.${at}.rate`} label={`Price a ${unit}`} unit={tools.currency} value={row.rate} tools={tools} onChange={(rate) => change('products', at, { rate })} />
+                  <Cell path={`products.${at}.added`} label={`Added meat, a ${unit}`} unit={tools.currency} value={row.added} tools={tools} onChange={(added) => change('products', at, { added })} />
+                </>
+              }
+            />
           ))}
         </section>
 
         <section className="section" aria-labelledby="taxes">
           <h2 id="taxes">Taxes</h2>
           {values.taxes.map((row, at) => (
-            <PriceRow key={at} path={`taxes.${at}`} row={{ ...row, tax: null }} tools={tools} onChange={({ name }) => name !== undefined && change('taxes', at, { name })}>
-              <Cell path={`taxes.${at}.rate`} label="Rate" unit="%" value={row.rate} tools={tools} onChange={(rate) => change('taxes', at, { rate })} />
-              <ShrinkButton intent={`remove:taxes.${at}`} tools={tools} text="Take away" of={row.name} />
-            </PriceRow>
+            <PriceRow
+              key={at}
+              path={`taxes.${at}`}
+              row={{ ...row, tax: null }}
+              tools={tools}
+              onChange={({ name }) => name !== undefined && change('taxes', at, { name })}
+              figures={
+                <>
+                  <Cell path={`taxes.${at}.rate`} label="Rate" unit="%" value={row.rate} tools={tools} onChange={(rate) => change('taxes', at, { rate })} />
+                  <ShrinkButton intent={`remove:taxes.${at}`} tools={tools} text="Take away" of={row.name} />
+                </>
+              }
+            />
           ))}
           <GrowButton intent="add:taxes" tools={tools} text="Add a tax" />
           <p className="quiet-text">A new tax can be put on a price once it has been saved.</p>

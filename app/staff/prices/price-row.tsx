@@ -18,21 +18,27 @@ type PriceRowProps = {
   readonly row: { readonly id: string; readonly name: string; readonly tax: string | null };
   readonly tools: RowTools;
   readonly onChange: (part: { name?: string; tax?: string }) => void;
-  readonly children: ReactNode;
+  /** The figures that stand on the line of the name. */
+  readonly figures?: ReactNode;
+  /** What goes below. */
+  readonly children?: ReactNode;
 };
 
-/** One price: its name, its figures, its tax. */
-export function PriceRow({ path, row, tools, onChange, children }: PriceRowProps) {
+/** One price: its name, its figures and its tax on a line, what else there is to it below. */
+export function PriceRow({ path, row, tools, onChange, figures, children }: PriceRowProps) {
   return (
     <div className="repeat price-row">
       <input type="hidden" name={`${path}.id`} value={row.id} />
-      <Field id={`${path}.name`} label="Name" error={tools.errors[`${path}.name`]}>
-        {(wiring) => <input {...wiring} name={`${path}.name`} value={row.name} autoComplete="off" maxLength={100} onChange={(event) => onChange({ name: event.target.value })} />}
-      </Field>
       <div className="price-cells">
-        {children}
+        <div className="price-name">
+          <Field id={`${path}.name`} label="Name" error={tools.errors[`${path}.name`]}>
+            {(wiring) => <input {...wiring} name={`${path}.name`} value={row.name} autoComplete="off" maxLength={100} onChange={(event) => onChange({ name: event.target.value })} />}
+          </Field>
+        </div>
+        {figures}
         {row.tax !== null && <TaxMenu path={`${path}.tax`} value={row.tax} tools={tools} onChange={(tax) => onChange({ tax })} />}
       </div>
+      {children}
     </div>
   );
 }
@@ -85,13 +91,13 @@ type TicksProps = {
   readonly choices: readonly Choice[];
   readonly ticked: Readonly<Record<string, boolean>>;
   readonly tools: RowTools;
-  /** A long list opens at a tap. */
-  readonly isFolded?: boolean;
+  /** What stands for an empty choice; without it one has to be made, and the list is open. */
+  readonly emptyText?: string;
   readonly onChange: (ticked: Record<string, boolean>) => void;
 };
 
-/** Several of a list. */
-export function Ticks({ path, legend, choices, ticked, tools, isFolded = false, onChange }: TicksProps) {
+/** Several of a list, which opens at a tap. */
+export function Ticks({ path, legend, choices, ticked, tools, emptyText, onChange }: TicksProps) {
   const boxes = (
     <div className="pill-choices">
       {choices.map(({ value, label }) => (
@@ -111,15 +117,10 @@ export function Ticks({ path, legend, choices, ticked, tools, isFolded = false, 
   const error = tools.errors[path];
   return (
     <FieldGroup id={path} legend={legend} error={error}>
-      {isFolded ? (
-        // Open from the start where there is something to mend or nothing chosen yet.
-        <details open={error !== undefined || named.length === 0}>
-          <summary className="button quiet">{named.join(', ') || 'none yet'}</summary>
-          {boxes}
-        </details>
-      ) : (
-        boxes
-      )}
+      <details open={error !== undefined || (named.length === 0 && emptyText === undefined)}>
+        <summary className="button quiet">{named.join(', ') || (emptyText ?? 'none yet')}</summary>
+        {boxes}
+      </details>
     </FieldGroup>
   );
 }
