@@ -59,7 +59,7 @@ export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
         form: oneOf(DELIVERY_FORMS, 'Choose how you will bring it in.'),
         filletsOut: z.boolean(),
       }),
-      lines: z.array(line).max(60, 'One animal has room for 60 lines.'),
+      lines: z.array(line).max(40, 'One animal has room for 40 lines.'),
       rest: oneOf([...REST_CHOICES], 'Choose what becomes of everything you have not named.'),
       squaredOff: z.string(),
       mince: z.object({ addedFat: z.string(), fatPercent: z.string(), pack: z.string() }),

@@ -1,4 +1,5 @@
-import { type DoubleClaim, PRODUCTS, planOrder, settleClaims } from '@/lib/plan';
+import type { TissueKey } from '@/lib/carcass';
+import { PRODUCTS, type Plan, planOrder, settleClaims } from '@/lib/plan';
 import { type Edit, applyEdits } from '@/lib/instructions';
 import { type WeightUnit, formatWeight, scaleHalfUp } from '@/lib/units';
 import type { RuledOrder, Suggestion } from './rule';
@@ -22,12 +23,12 @@ export function afterEdits(order: RuledOrder, edits: readonly Edit[]): RuledOrde
  */
 export function mend(order: RuledOrder, suggestion: Suggestion): readonly Suggestion[] {
   const { lines: linesAfter, products: productsAfter } = applyEdits(order.instructions, suggestion.edits);
-  const present = new Set(order.plan.forecast.tissues.map(({ key }) => key));
-  const before = new Set(clashingPairs(order.plan.doubles));
+  const { present, pairs } = standing(order.plan);
   const { doubles } = settleClaims(linesAfter, (key) => present.has(key));
-  if (clashingPairs(doubles).some((pair) => !before.has(pair))) return [];
-  // Planning anew is the dear part, and only a named amount can fall short.
-  if (productsAfter.length === 0 && linesAfter.every(({ askedGrams }) => askedGrams === null)) return [suggestion];
+  if (doubles.some(({ lineIds }) => somePair(lineIds, (pair) => !pairs.has(pair)))) return [];
+  // Planning anew is the dear part. Only a named amount can fall short, and a product not while meat is promised twice.
+  const isProductMeasured = productsAfter.length > 0 && doubles.length === 0;
+  if (!isProductMeasured && linesAfter.every(({ askedGrams }) => askedGrams === null)) return [suggestion];
 
   const after = afterEdits(order, suggestion.edits);
   const lines = after.plan.lines.filter((planned) => {
@@ -73,8 +74,22 @@ export function roundedDown(grams: number, unit: WeightUnit): number {
   return scaleHalfUp({ value: tenths, times: TENTH_OF_A_POUND, over: 1_000_000 });
 }
 
-function clashingPairs(doubles: readonly DoubleClaim[]): readonly string[] {
-  return doubles.flatMap(({ lineIds }) =>
-    lineIds.flatMap((id, at) => lineIds.slice(at + 1).map((other) => [id, other].sort().join('+'))),
-  );
+type Standing = { readonly present: ReadonlySet<TissueKey>; readonly pairs: ReadonlySet<string> };
+
+const STANDING = new WeakMap<Plan, Standing>();
+
+/** What came, and which pairs of lines clash already: worked out once a plan, read by every suggestion. */
+function standing(plan: Plan): Standing {
+  const known = STANDING.get(plan);
+  if (known) return known;
+  const pairs = new Set<string>();
+  for (const { lineIds } of plan.doubles) somePair(lineIds, (pair) => !pairs.add(pair));
+  const made = { present: new Set(plan.forecast.tissues.map(({ key }) => key)), pairs };
+  STANDING.set(plan, made);
+  return made;
+}
+
+/** Whether some pair of these lines, named whatever their order, passes the test. */
+function somePair(lineIds: readonly string[], test: (pair: string) => boolean): boolean {
+  return lineIds.some((id, at) => lineIds.slice(at + 1).some((other) => test(id < other ? `${id}+${other}` : `${other}+${id}`)));
 }

@@ -9,16 +9,22 @@ import { cutWords, joined, lineWords, muscleWords, partOfLine, sentence, tissueN
 /** Two lines that want the same tissues; first is the one written first. */
 type Clash = { readonly first: InstructionLine; readonly second: InstructionLine; readonly keys: readonly TissueKey[] };
 
+/** More pairs than anyone writes; a form made to be slow is told of these first, and of the others once they are settled. */
+const MOST_CLASHES = 40;
+
 /** One finding for each pair of lines, however many muscles they share. */
 function clashes({ instructions, plan }: RuledOrder): readonly Clash[] {
-  return instructions.lines.flatMap((first, at) =>
-    instructions.lines.slice(at + 1).flatMap((second): Clash[] => {
+  const found: Clash[] = [];
+  for (const [at, first] of instructions.lines.entries()) {
+    for (const second of instructions.lines.slice(at + 1)) {
       const keys = plan.doubles
         .filter(({ lineIds }) => lineIds.includes(first.id) && lineIds.includes(second.id))
         .map(({ key }) => key);
-      return keys.length > 0 ? [{ first, second, keys }] : [];
-    }),
-  );
+      if (keys.length > 0) found.push({ first, second, keys });
+      if (found.length === MOST_CLASHES) return found;
+    }
+  }
+  return found;
 }
 
 /** One line keeps its half and the other has the other half, where that is all it takes. */
