@@ -11,7 +11,8 @@ import { dropDraft, freshFormKey } from './draft';
 import { EditForm } from './edit-form';
 import { FormWorldProvider } from './form-context';
 import { SendingNotice } from './send-bar';
-import { useBackFromCheck, useDraftAtFirst, useOnFirstTouch, useStandAt } from './use-form-places';
+import { typedIn } from './typed-before';
+import { useBackFromCheck, useDraftAtFirst, useOnFirstTouch, useStandAt, useTypedBefore } from './use-form-places';
 import { useSending, type OrderFormAction } from './use-sending';
 
 type OrderFormProps = {
@@ -31,6 +32,7 @@ type OrderFormProps = {
 };
 
 const FORM_ID = 'order-form';
+const typedBeforeScript = () => typedIn(FORM_ID);
 
 const loadCheck = () => import('./check-form').catch(() => null);
 
@@ -41,8 +43,8 @@ const loadCheck = () => import('./check-form').catch(() => null);
 export function OrderForm({ shop, shapes, opened, action, draftName, title, words, header, children }: OrderFormProps) {
   const [fromServer, formAction] = useActionState(action, opened);
   const [{ state, drawn, cutsDrawn }, setShown] = useState({ state: fromServer, drawn: 0, cutsDrawn: 0 });
-  const [typed] = useState(() => typedBeforeScript() ?? fromServer.values);
-  const live = useForm<OrderFormValues>({ defaultValues: typed });
+  const [typed] = useState(typedBeforeScript);
+  const live = useForm<OrderFormValues>({ defaultValues: fromServer.values });
   const [isRestored, setIsRestored] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const world = useMemo(() => ({ shop, shapes, state }), [shop, shapes, state]);
@@ -62,7 +64,8 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
   const { sending, send, stop } = useSending(action, (answer) => {
     if (answer.sentTo === null) return show(answer);
     dropDraft(draftName);
-    window.location.assign(answer.sentTo);
+    // Takes the place of the check page: the back button must not lead to a form that has been sent.
+    window.location.replace(answer.sentTo);
   });
 
   async function check(values: OrderFormValues, data: FormData) {
@@ -94,6 +97,7 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
     show(openedForm(blankOrderForm(freshFormKey())));
   }
 
+  useTypedBefore(typed, (values) => live.reset(values, { keepDefaultValues: true, keepFieldsRef: true }));
   useDraftAtFirst(draftName, fromServer === opened, (values) => {
     setIsRestored(true);
     show(openedForm(values));
@@ -138,13 +142,4 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
       </form>
     </FormWorldProvider>
   );
-}
-
-/** What was typed, or put back by the browser, before the script ran. */
-function typedBeforeScript(): OrderFormValues | null {
-  if (typeof document === 'undefined') return null;
-  const form = document.getElementById(FORM_ID);
-  if (!(form instanceof HTMLFormElement)) return null;
-  const values = readOrderForm(new FormData(form).entries());
-  return values.formKey === '' ? null : values;
 }

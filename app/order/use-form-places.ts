@@ -4,7 +4,17 @@ import { useEffect, useRef, type RefObject } from 'react';
 import type { OrderFormState } from '@/lib/forms';
 import { readDraft } from './draft';
 
-/** Takes up what was typed before, unless the page already answers something. */
+/** Puts back what was typed before the script ran: it starts from the form as the server drew it. */
+export function useTypedBefore(typed: OrderFormState['values'] | null, put: (values: OrderFormState['values']) => void) {
+  const isDone = useRef(false);
+  useEffect(() => {
+    if (isDone.current) return;
+    isDone.current = true;
+    if (typed) put(typed);
+  });
+}
+
+/** Takes up the draft kept on the phone, unless the page already answers something. */
 export function useDraftAtFirst(draftName: string, isUntouched: boolean, take: (values: OrderFormState['values']) => void) {
   const isLookedFor = useRef(false);
   useEffect(() => {

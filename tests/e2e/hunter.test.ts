@@ -112,6 +112,8 @@ test('sending twice makes one order', async () => {
   await page.waitForURL('**/o/*');
   const first = page.url().split('?')[0];
   await page.goBack();
+  await page.getByRole('heading', { name: 'Start an order' }).waitFor();
+  await page.waitForLoadState('networkidle');
   await page.goForward();
   await page.waitForURL('**/o/*');
   expect(page.url().split('?')[0]).toBe(first);
