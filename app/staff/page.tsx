@@ -4,7 +4,7 @@ import { OrderNumber } from '@/app/_components/order-number';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { ORDER_STATES, type OrderState, stateWords } from '@/lib/orders';
 import { shopSettings } from '@/lib/workflows/shop-settings';
-import { findOrders } from '@/lib/workflows/staff-orders';
+import { findOrders } from '@/lib/workflows/find-orders';
 import { can } from '@/lib/access';
 import { agoWords, dayWords } from './_components/moments';
 import { StateTag } from './_components/state-tag';

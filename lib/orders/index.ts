@@ -30,6 +30,7 @@ export {
   type OrderState,
   type OrderStep,
 } from './order-states';
+export { addedGramsOf, balanceOf, type Balance } from './pack-balance';
 export { answersTo, newQuestions } from './questions';
 export { foldForSearch, searchKeyOf, searchTerms, tagKey } from './search-key';
 export { isForHunter, timelineWords } from './timeline-words';

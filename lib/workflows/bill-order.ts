@@ -6,7 +6,7 @@ import { insertInvoice, insertPayment } from '@/lib/db/invoices';
 import { type StoredOrder, loadOrder, nextInCounter } from '@/lib/db/orders';
 import { buildInvoice } from '@/lib/documents';
 import { type FormEntries, type OrderFormShop, type ShopSettings, nestEntries, parsePaymentForm, textAt } from '@/lib/forms';
-import { type Assessment, animalWords, billFacts, canStep, packRows, stateWords, stepFrom } from '@/lib/orders';
+import { type Assessment, addedGramsOf, animalWords, billFacts, canStep, packRows, stateWords, stepFrom } from '@/lib/orders';
 import { type Bill, priceOrder } from '@/lib/pricing';
 import { formatMoney } from '@/lib/units';
 import { assessStored } from './assess-stored';
@@ -86,10 +86,6 @@ function documentOf(
     const one = weighed.get(row.lineKey);
     return one ? [{ label: row.label, grams: one.grams, packages: one.packages, row }] : [];
   });
-  const addedGrams = packed.reduce(
-    (sum, { row, grams }) => sum + (row.expected.likely > 0 ? Math.round((grams * row.addedGrams) / row.expected.likely) : 0),
-    0,
-  );
   return buildInvoice({
     title: made.title,
     isEstimate: false,
@@ -102,7 +98,7 @@ function documentOf(
     bill,
     packed,
     plan: assessment.plan,
-    addedGrams,
+    addedGrams: packed.reduce((sum, { row, grams }) => sum + addedGramsOf(row, grams), 0),
   });
 }
 

@@ -5,18 +5,13 @@ import { database } from '@/lib/db/client';
 import { loadOrder } from '@/lib/db/orders';
 import { formatOrderNumber } from '@/lib/orders';
 import { answerQuestion, changeOrder, placeOrder, readHunterOrder } from '@/lib/workflows/hunter-orders';
-import {
-  answerForHunter,
-  changeInstructions,
-  handOver,
-  issueInvoice,
-  readOrder,
-  receiveAnimal,
-  recordHanging,
-  savePacking,
-  takePayment,
-  takeStep,
-} from '@/lib/workflows/staff-orders';
+import { issueInvoice, takePayment } from '@/lib/workflows/bill-order';
+import { answerForHunter, changeInstructions } from '@/lib/workflows/change-for-hunter';
+import { handOver } from '@/lib/workflows/hand-over';
+import { savePacking } from '@/lib/workflows/pack-order';
+import { readOrder } from '@/lib/workflows/read-order';
+import { receiveAnimal, recordHanging } from '@/lib/workflows/receive-animal';
+import { takeStep } from '@/lib/workflows/take-step';
 import { dayIn } from '@/lib/workflows/clock';
 import type { Chance } from './chance';
 import type { Hunter } from './hunters';

@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Role } from '@/lib/access';
 import { COUNTER, PHONE, useBrowser } from './browser';

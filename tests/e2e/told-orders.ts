@@ -2,7 +2,11 @@ import { makeFormKey } from '@/lib/auth/order-link';
 import { type OrderFormValues, arrivalValuesOf, blankOrderForm } from '@/lib/forms';
 import type { StaffActor } from '@/lib/access';
 import { placeOrder, readHunterOrder } from '@/lib/workflows/hunter-orders';
-import { issueInvoice, readOrder, receiveAnimal, recordHanging, savePacking, takeStep } from '@/lib/workflows/staff-orders';
+import { issueInvoice } from '@/lib/workflows/bill-order';
+import { savePacking } from '@/lib/workflows/pack-order';
+import { readOrder } from '@/lib/workflows/read-order';
+import { receiveAnimal, recordHanging } from '@/lib/workflows/receive-animal';
+import { takeStep } from '@/lib/workflows/take-step';
 
 /** An order that is there already when a journey begins. */
 export type ToldOrder = { readonly number: string; readonly token: string };

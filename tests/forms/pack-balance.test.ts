@@ -14,7 +14,7 @@ const rail = { hangingGrams: 40_000, unit: 'kg', locale: 'en-US' } as const;
 
 test('adds up what is typed and counts what cannot be read', () => {
   const rows = [row('line-1', 2_000), row('line-2', 3_000), row('line-3', 1_000)];
-  expect(packBalance(rows, { 'line-1': '2.5', 'line-2': 'three', 'line-3': ' ' }, rail)).toEqual({ packedGrams: 2_500, ownGrams: 2_500, unread: 1, alarm: null });
+  expect(packBalance(rows, { 'line-1': '2.5', 'line-2': 'three', 'line-3': ' ' }, rail)).toEqual({ packedGrams: 2_500, addedGrams: 0, ownGrams: 2_500, unread: 1, alarm: null });
 });
 
 test('leaves added pork and fat out of the own meat, in the proportion that was planned', () => {

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { OrderNumber } from '@/app/_components/order-number';
-import type { StaffOrder } from '@/lib/workflows/staff-orders';
+import type { StaffOrder } from '@/lib/workflows/read-order';
 import { StateTag } from './state-tag';
 import './counter.css';
 

@@ -3,7 +3,7 @@ import { requireStaff } from '@/lib/auth/current-staff';
 import { parseOrderNumber } from '@/lib/orders';
 import { pdfAnswer } from '@/lib/pdf/pdf-answer';
 import { pdfFile } from '@/lib/pdf/pdf-files';
-import { cuttingSheets } from '@/lib/workflows/staff-orders';
+import { cuttingSheets } from '@/lib/workflows/print-papers';
 
 /** Several cutting sheets in one file, in the order asked: `?numbers=104277,104285`, or `numbers` more than once. */
 export async function GET(request: Request): Promise<Response> {

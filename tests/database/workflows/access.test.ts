@@ -5,21 +5,15 @@ import { answerQuestion, changeOrder, hunterInvoice, readHunterOrder } from '@/l
 import { addPerson, givePassword, loadPeople, setPersonDisabled } from '@/lib/workflows/people';
 import { readTariff, saveTariff } from '@/lib/workflows/prices';
 import { saveShopSettings } from '@/lib/workflows/shop-settings';
-import {
-  answerForHunter,
-  changeInstructions,
-  cuttingSheets,
-  findOrders,
-  handOver,
-  invoicePapers,
-  issueInvoice,
-  readOrder,
-  receiveAnimal,
-  recordHanging,
-  savePacking,
-  takePayment,
-  takeStep,
-} from '@/lib/workflows/staff-orders';
+import { issueInvoice, takePayment } from '@/lib/workflows/bill-order';
+import { answerForHunter, changeInstructions } from '@/lib/workflows/change-for-hunter';
+import { findOrders } from '@/lib/workflows/find-orders';
+import { handOver } from '@/lib/workflows/hand-over';
+import { savePacking } from '@/lib/workflows/pack-order';
+import { cuttingSheets, invoicePapers } from '@/lib/workflows/print-papers';
+import { readOrder } from '@/lib/workflows/read-order';
+import { receiveAnimal, recordHanging } from '@/lib/workflows/receive-animal';
+import { takeStep } from '@/lib/workflows/take-step';
 import { defaultTariff } from '@/seed/default-tariff';
 import { arrivalForm, counter, cutter, invoiced, open, orderForm, owner, place, useShop } from './shop-at-work';
 

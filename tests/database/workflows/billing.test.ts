@@ -4,7 +4,12 @@ import { atMoment } from '@/lib/db/clock';
 import { insertInvoice } from '@/lib/db/invoices';
 import { nextInCounter } from '@/lib/db/orders';
 import { hunterInvoice, readHunterOrder } from '@/lib/workflows/hunter-orders';
-import { handOver, invoicePapers, issueInvoice, recordHanging, savePacking, takePayment, takeStep } from '@/lib/workflows/staff-orders';
+import { issueInvoice, takePayment } from '@/lib/workflows/bill-order';
+import { handOver } from '@/lib/workflows/hand-over';
+import { savePacking } from '@/lib/workflows/pack-order';
+import { invoicePapers } from '@/lib/workflows/print-papers';
+import { recordHanging } from '@/lib/workflows/receive-animal';
+import { takeStep } from '@/lib/workflows/take-step';
 import { saveTariff, readTariff } from '@/lib/workflows/prices';
 import { actionsOf, counter, cutter, forecastWeights, invoiced, line, noon, open, owner, packed, place, receive, useShop, versionOf } from './shop-at-work';
 

@@ -2,7 +2,9 @@ import { expect, test } from 'vitest';
 import { database } from '@/lib/db/client';
 import { atMoment } from '@/lib/db/clock';
 import { changeOrder, readHunterOrder } from '@/lib/workflows/hunter-orders';
-import { changeInstructions, findOrders, takeStep } from '@/lib/workflows/staff-orders';
+import { changeInstructions } from '@/lib/workflows/change-for-hunter';
+import { findOrders } from '@/lib/workflows/find-orders';
+import { takeStep } from '@/lib/workflows/take-step';
 import { actionsOf, counter, line, noon, open, orderForm, owner, place, receive, useShop, versionOf } from './shop-at-work';
 
 useShop();

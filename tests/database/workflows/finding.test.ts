@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { formatOrderNumber, scanCode } from '@/lib/orders';
 import { changeOrder } from '@/lib/workflows/hunter-orders';
-import { findOrders, takeStep } from '@/lib/workflows/staff-orders';
+import { findOrders } from '@/lib/workflows/find-orders';
+import { takeStep } from '@/lib/workflows/take-step';
 import { counter, cutter, open, place, receive, useShop } from './shop-at-work';
 
 useShop();

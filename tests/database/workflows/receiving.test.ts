@@ -2,7 +2,9 @@ import { expect, test } from 'vitest';
 import { database } from '@/lib/db/client';
 import { atMoment } from '@/lib/db/clock';
 import { answerQuestion, readHunterOrder } from '@/lib/workflows/hunter-orders';
-import { answerForHunter, receiveAnimal, recordHanging, takeStep } from '@/lib/workflows/staff-orders';
+import { answerForHunter } from '@/lib/workflows/change-for-hunter';
+import { receiveAnimal, recordHanging } from '@/lib/workflows/receive-animal';
+import { takeStep } from '@/lib/workflows/take-step';
 import { actionsOf, arrivalForm, counter, cutter, line, noon, open, orderForm, place, receive, useShop, versionOf } from './shop-at-work';
 
 useShop();

@@ -5,7 +5,11 @@ import { atMoment } from '@/lib/db/clock';
 import { createShop } from '@/lib/db/shop';
 import { type ArrivalFormValues, type OrderFormValues, type ShopSettings, blankOrderForm, firstShopSettings } from '@/lib/forms';
 import { placeOrder, readHunterOrder } from '@/lib/workflows/hunter-orders';
-import { type StaffOrder, issueInvoice, readOrder, receiveAnimal, recordHanging, savePacking, takeStep } from '@/lib/workflows/staff-orders';
+import { issueInvoice } from '@/lib/workflows/bill-order';
+import { savePacking } from '@/lib/workflows/pack-order';
+import { type StaffOrder, readOrder } from '@/lib/workflows/read-order';
+import { receiveAnimal, recordHanging } from '@/lib/workflows/receive-animal';
+import { takeStep } from '@/lib/workflows/take-step';
 import { defaultTariff } from '@/seed/default-tariff';
 import { usePreparedDatabase } from '../prepared-database';
 

@@ -5,7 +5,8 @@ import type { FormAnswer } from '@/app/_components/kept-form';
 import { fieldNumber, fieldText, orderOf, refusedAnswer } from '@/app/staff/_components/form-answer';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { ORDER_STEPS } from '@/lib/orders';
-import { answerForHunter, takeStep } from '@/lib/workflows/staff-orders';
+import { answerForHunter } from '@/lib/workflows/change-for-hunter';
+import { takeStep } from '@/lib/workflows/take-step';
 
 /** Every button of the order's own page: a step to take, or a question answered for a hunter who is on the phone. */
 export async function orderAction(_before: FormAnswer, data: FormData): Promise<FormAnswer> {

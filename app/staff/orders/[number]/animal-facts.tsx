@@ -1,6 +1,6 @@
 import { ageChoices, basisChoices, capital, chosenLabel, formChoices, sexChoices, zoneChoices } from '@/lib/forms';
 import { formatDay, formatTemperature, formatWeight } from '@/lib/units';
-import type { StaffOrder } from '@/lib/workflows/staff-orders';
+import type { StaffOrder } from '@/lib/workflows/read-order';
 import { CONDITION_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
 import { Fact } from './instruction-table';
 

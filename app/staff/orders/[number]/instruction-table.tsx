@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { cutName, knifeOrder, minceName } from '@/lib/cuts';
 import { antlerChoices, capital, chosenLabel, fatChoices, lineLabel, packWords, restChoices, sizeWords, squaredOffChoices } from '@/lib/forms';
 import { formatWeight } from '@/lib/units';
-import type { StaffOrder } from '@/lib/workflows/staff-orders';
+import type { StaffOrder } from '@/lib/workflows/read-order';
 
 /** The cutting instructions as the knife goes, each line with what it is expected to give. */
 export function InstructionTable({ order }: { readonly order: StaffOrder }) {

@@ -1,5 +1,5 @@
 import { formatMoney } from '@/lib/units';
-import type { StaffOrder } from '@/lib/workflows/staff-orders';
+import type { StaffOrder } from '@/lib/workflows/read-order';
 import { Fact } from './instruction-table';
 
 /** What it comes to: the estimate, the bill on the weights, or the invoice with what is still due. Nothing for who may not read prices. */

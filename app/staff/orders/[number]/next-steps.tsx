@@ -1,6 +1,6 @@
 import { type StaffActor, can } from '@/lib/access';
 import { type OrderState, isChangeable } from '@/lib/orders';
-import type { StaffOrder } from '@/lib/workflows/staff-orders';
+import type { StaffOrder } from '@/lib/workflows/read-order';
 import { StepForm } from './step-form';
 
 const WAY: readonly { readonly state: OrderState; readonly words: string }[] = [

@@ -2,7 +2,7 @@ import { notFound } from 'next/navigation';
 import type { Permission, StaffActor } from '@/lib/access';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { parseOrderNumber } from '@/lib/orders';
-import { type StaffOrder, readOrder } from '@/lib/workflows/staff-orders';
+import { type StaffOrder, readOrder } from '@/lib/workflows/read-order';
 
 /** The order an address names, for a person who holds the permission. Dashes and blanks do not matter; none is a 404. */
 export async function openOrder(text: string, permission: Permission): Promise<{ readonly staff: StaffActor; readonly order: StaffOrder }> {

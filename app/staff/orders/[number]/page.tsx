@@ -8,7 +8,7 @@ import { StateTag } from '@/app/staff/_components/state-tag';
 import '@/app/staff/_components/counter.css';
 import { can } from '@/lib/access';
 import { capital } from '@/lib/forms';
-import type { StaffOrder } from '@/lib/workflows/staff-orders';
+import type { StaffOrder } from '@/lib/workflows/read-order';
 import { AnimalFacts } from './animal-facts';
 import { InstructionTable } from './instruction-table';
 import { MoneyFacts } from './money-facts';
@@ -70,10 +70,16 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
         </p>
       )}
       {printed !== null && printed < order.instructionVersion && (
-        <p className="notice stop" role="alert">
-          The sheet you scanned is version {printed}. The instructions are version {order.instructionVersion} now: throw that sheet away and{' '}
-          <a href={`/staff/orders/${order.number}/sheet.pdf`}>print it again</a>.
-        </p>
+        <div className="notice stop" role="alert">
+          <p>
+            The sheet you scanned is version {printed}. The instructions are version {order.instructionVersion} now: throw that sheet away and print it again.
+          </p>
+          <p>
+            <a className="button" href={`/staff/orders/${order.number}/sheet.pdf`} target="_blank">
+              Print version {order.instructionVersion}
+            </a>
+          </p>
+        </div>
       )}
 
       <OrderForms order={{ number: order.number, version: order.version }} title={title}>

@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { orderOf, refusedAnswer } from '@/app/staff/_components/form-answer';
 import { requireStaff } from '@/lib/auth/current-staff';
-import { issueInvoice, takePayment } from '@/lib/workflows/staff-orders';
+import { issueInvoice, takePayment } from '@/lib/workflows/bill-order';
 
 export async function issueAction(_before: FormAnswer, data: FormData): Promise<FormAnswer> {
   const staff = await requireStaff('invoice.issue');

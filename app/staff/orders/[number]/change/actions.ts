@@ -5,7 +5,7 @@ import { fieldText, orderOf } from '@/app/staff/_components/form-answer';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { type OrderFormState, checkOrderForm, openedForm, readOrderForm, refusedForm, stepOrderForm } from '@/lib/forms';
 import { openOrderForm } from '@/lib/workflows/hunter-orders';
-import { changeInstructions } from '@/lib/workflows/staff-orders';
+import { changeInstructions } from '@/lib/workflows/change-for-hunter';
 
 /** The form and, beside it, why it is changed. */
 export type ChangeState = OrderFormState & { readonly reason?: string };

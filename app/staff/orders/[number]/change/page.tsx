@@ -5,7 +5,7 @@ import { OrderPage } from '@/app/staff/_components/order-page';
 import { type OrderFormValues, openedForm, weightFigure } from '@/lib/forms';
 import { isChangeable } from '@/lib/orders';
 import { openOrderForm } from '@/lib/workflows/hunter-orders';
-import type { StaffOrder } from '@/lib/workflows/staff-orders';
+import type { StaffOrder } from '@/lib/workflows/read-order';
 import { openOrder } from '../open-order';
 import { changeAction } from './actions';
 import { ReasonField } from './reason-field';
@@ -24,10 +24,14 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
       {isOpen ? (
         <>
           {order.arrival && (
-            <p className="notice">
-              The animal stands here as it was found at receiving. Its wounds are not in this forecast, and what you change about the animal here is not saved:{' '}
-              <a href={`/staff/orders/${order.number}/receive`}>correct what came in</a> instead.
-            </p>
+            <div className="notice">
+              <p>The animal stands here as it was found at receiving. Its wounds are not in this forecast, and what you change about the animal here is not saved.</p>
+              <p>
+                <a className="button" href={`/staff/orders/${order.number}/receive`}>
+                  Correct what came in
+                </a>
+              </p>
+            </div>
           )}
           <OrderForm
             shop={shop}

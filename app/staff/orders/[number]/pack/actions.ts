@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { orderOf, refusedAnswer } from '@/app/staff/_components/form-answer';
 import { requireStaff } from '@/lib/auth/current-staff';
-import { savePacking } from '@/lib/workflows/staff-orders';
+import { savePacking } from '@/lib/workflows/pack-order';
 
 export async function packAction(_before: FormAnswer, data: FormData): Promise<FormAnswer> {
   const staff = await requireStaff('pack.weigh');

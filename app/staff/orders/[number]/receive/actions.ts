@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { orderOf, refusedAnswer } from '@/app/staff/_components/form-answer';
 import { requireStaff } from '@/lib/auth/current-staff';
-import { receiveAnimal } from '@/lib/workflows/staff-orders';
+import { receiveAnimal } from '@/lib/workflows/receive-animal';
 import { readReceiveForm } from './receive-values';
 
 export async function receiveAction(_before: FormAnswer, data: FormData): Promise<FormAnswer> {

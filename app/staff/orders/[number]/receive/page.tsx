@@ -4,7 +4,7 @@ import { isoDay } from '@/app/staff/_components/moments';
 import { OrderPage } from '@/app/staff/_components/order-page';
 import { ageChoices, sexChoices } from '@/lib/forms';
 import { addDays, formatWeight } from '@/lib/units';
-import type { StaffOrder } from '@/lib/workflows/staff-orders';
+import type { StaffOrder } from '@/lib/workflows/read-order';
 import { openOrder } from '../open-order';
 import { ReceiveForm } from './receive-form';
 import { receiveValues } from './receive-values';

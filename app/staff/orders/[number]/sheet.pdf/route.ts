@@ -3,7 +3,7 @@ import { requireStaff } from '@/lib/auth/current-staff';
 import { parseOrderNumber } from '@/lib/orders';
 import { pdfAnswer } from '@/lib/pdf/pdf-answer';
 import { pdfFile } from '@/lib/pdf/pdf-files';
-import { cuttingSheets } from '@/lib/workflows/staff-orders';
+import { cuttingSheets } from '@/lib/workflows/print-papers';
 
 type Context = { readonly params: Promise<{ readonly number: string }> };
 

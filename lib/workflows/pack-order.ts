@@ -1,0 +1,42 @@
+import { type StaffActor, requirePermission } from '@/lib/access';
+import { recordAudit } from '@/lib/db/audit';
+import { database } from '@/lib/db/client';
+import { loadOrder, replaceWeighings } from '@/lib/db/orders';
+import { type FormEntries, parsePackForm } from '@/lib/forms';
+import { balanceOf, canStep, packRows, stateWords, stepFrom } from '@/lib/orders';
+import { assessStored } from './assess-stored';
+import { changing, orderForChange, refuseWithin, saveChange } from './change-order';
+import { type Outcome, refuse, refuseFields } from './outcome';
+import { shopSettings } from './shop-settings';
+import { shopView } from './shop-view';
+
+/** Saves what was weighed at the packing table. May be saved again until the invoice is issued. */
+export async function savePacking(actor: StaffActor, number: string, baseVersion: number, entries: FormEntries): Promise<Outcome> {
+  requirePermission(actor, 'pack.weigh');
+  const settings = await shopSettings();
+  const shop = shopView(settings);
+  const known = await loadOrder(database(), { number });
+  if (!known) return refuse('That order is not here any more.');
+  const rows = packRows(known.instructions, assessStored(known, shop).plan, shop.country);
+  const parsed = parsePackForm(entries, rows.map((row) => row.lineKey), shop);
+  if (!parsed.ok) return refuseFields(parsed.fieldErrors);
+  if (parsed.value.length === 0) return refuse('Nothing has been weighed yet. Write at least one weight.');
+  const done = await changing(async (transaction) => {
+    const order = await orderForChange(transaction, { number }, baseVersion);
+    if (order.invoice) refuseWithin('The invoice has been issued: its weights stand.');
+    if (!canStep(order.state, 'pack') && order.state !== 'packed') {
+      refuseWithin(`This animal is ${stateWords(order.state)}; it is weighed out once it has been on the bench.`);
+    }
+    const hangingGrams = assessStored(order, shop).plan.forecast.hanging.likely;
+    const { alarm } = balanceOf(rows, parsed.value, { hangingGrams, unit: shop.unit, locale: shop.locale });
+    if (alarm) refuseWithin(alarm);
+    await saveChange(transaction, order, canStep(order.state, 'pack') ? { state: stepFrom(order.state, 'pack') } : {});
+    await replaceWeighings(transaction, order.id, parsed.value, actor.name);
+    await recordAudit(transaction, actor, 'packed', {
+      orderId: order.id,
+      before: order.weighings.map((one) => ({ ...one })),
+      after: parsed.value.map((one) => ({ ...one })),
+    });
+  });
+  return done.ok ? { ok: true } : done;
+}

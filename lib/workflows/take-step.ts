@@ -1,0 +1,48 @@
+import { type StaffActor, requirePermission } from '@/lib/access';
+import { recordAudit } from '@/lib/db/audit';
+import type { StoredOrder } from '@/lib/db/orders';
+import { type OrderStep, canStep, stateWords, stepFrom } from '@/lib/orders';
+import { assessStored } from './assess-stored';
+import { changing, orderForChange, refuseWithin, saveChange } from './change-order';
+import { type Outcome, refuse } from './outcome';
+import { shopSettings } from './shop-settings';
+import { shopView } from './shop-view';
+
+const STEP_PERMISSION = {
+  hang: 'order.receive',
+  hold: 'order.receive',
+  free: 'order.receive',
+  'start-cutting': 'bench.start',
+  cancel: 'order.write',
+} as const;
+type PlainStep = keyof typeof STEP_PERMISSION;
+
+/** Takes a step that asks nothing: hang, hold, lift a hold, start cutting, cancel. The knife does not start while a stop stands. */
+export async function takeStep(actor: StaffActor, number: string, baseVersion: number, step: OrderStep): Promise<Outcome> {
+  if (!isPlainStep(step)) return refuse('That step has a page of its own.');
+  requirePermission(actor, STEP_PERMISSION[step]);
+  const shop = shopView(await shopSettings());
+  const done = await changing(async (transaction) => {
+    const order = await orderForChange(transaction, { number }, baseVersion);
+    if (!canStep(order.state, step)) refuseWithin(`This animal is ${stateWords(order.state)}; that step is not open from here.`);
+    if (step === 'start-cutting') refuseTheKnife(order, shop);
+    // A held animal that never hung still has to be weighed on the rail.
+    const state = step === 'free' && order.hangingGrams === null ? 'received' : stepFrom(order.state, step);
+    await saveChange(transaction, order, { state });
+    await recordAudit(transaction, actor, step, { orderId: order.id, before: { state: order.state }, after: { state } });
+  });
+  return done.ok ? { ok: true } : done;
+}
+
+function isPlainStep(step: OrderStep): step is PlainStep {
+  return Object.hasOwn(STEP_PERMISSION, step);
+}
+
+function refuseTheKnife(order: StoredOrder, shop: ReturnType<typeof shopView>): void {
+  const stop = assessStored(order, shop, 'cutting').findings.find((finding) => finding.severity === 'stop');
+  if (stop) refuseWithin(`The knife stays down. ${stop.message}`);
+  const open = order.questions.filter((question) => question.answeredAt === null).length;
+  if (open > 0) {
+    refuseWithin(`The knife stays down: ${open === 1 ? 'one question to the hunter is' : `${open} questions to the hunter are`} still open. Wait for the answer, or call and answer for them.`);
+  }
+}
