@@ -1,6 +1,6 @@
 import { TARGET_IDS, USUAL_CUTS, TARGETS, cutsOf } from '@/lib/cuts';
 import { type Edit, applyEdits, newLine, nextLineId } from '@/lib/instructions';
-import { type ShopView, assessOrder } from '@/lib/orders';
+import { type ArrivalDetails, type ShopView, assessOrder } from '@/lib/orders';
 import type { Finding } from '@/lib/rules';
 import {
   type FormShop,
@@ -11,8 +11,9 @@ import {
 } from './order-form-values';
 import { AS_SEEN_FIT } from './size-choices';
 
-/** Everything the form must know of the shop to forecast and to find fault. */
-export type OrderFormShop = FormShop & ShopView;
+/** Everything the form must know of the shop to forecast and to find fault; of an order that came in, also what was found. */
+export type OrderFormShop = FormShop &
+  ShopView & { readonly found?: { readonly arrival: ArrivalDetails; readonly hangingGrams: number | null } | undefined };
 
 /**
  * What a button of the form asks for, as its `intent` value: 'add:topside', 'remove:line-3',
@@ -49,12 +50,16 @@ export function findingsOf(values: OrderFormValues, shop: OrderFormShop): readon
   return assessForm(values, shop)?.findings ?? [];
 }
 
-/** Forecast, plan and findings of the form as it stands, or null until a species is chosen. Never throws on what people type. */
+/**
+ * Forecast, plan and findings of the form as it stands, or null until a species is chosen. An animal that came in is
+ * forecast by what was found, not by what was told. Never throws on what people type.
+ */
 export function assessForm(values: OrderFormValues, shop: OrderFormShop): ReturnType<typeof assessOrder> | null {
   const animal = describedAnimal(values, shop);
   if (!animal) return null;
   const instructions = describedInstructions(values, shop);
-  return assessOrder({ stage: 'order', animal, arrival: null, hangingGrams: null, instructions }, shop);
+  const { arrival, hangingGrams } = shop.found ?? { arrival: null, hangingGrams: null };
+  return assessOrder({ stage: arrival ? 'receiving' : 'order', animal, arrival, hangingGrams, instructions }, shop);
 }
 
 function addLine(values: OrderFormValues, target: string): OrderFormValues {

@@ -10,7 +10,7 @@ import { readShop } from '@/lib/db/shop';
 import { latestTariff } from '@/lib/db/tariffs';
 import { type PlanView, planView } from '@/lib/documents';
 import { type OrderFormShop, type OrderFormValues, type ShopSettings, formValuesOf, parseOrderForm } from '@/lib/forms';
-import { type Assessment, animalWords, assessOrder, formatOrderNumber, isChangeable, isForHunter, makeOrderNumber, packRows, searchKeyOf, stateWords, timelineWords } from '@/lib/orders';
+import { type ArrivalDetails, type Assessment, animalWords, assessOrder, formatOrderNumber, isChangeable, isForHunter, makeOrderNumber, packRows, searchKeyOf, stateWords, timelineWords } from '@/lib/orders';
 import type { Tariff } from '@/lib/pricing';
 import type { Currency } from '@/lib/units';
 import { assessStored } from './assess-stored';
@@ -153,7 +153,10 @@ export async function readHunterOrder(token: string): Promise<HunterOrder | null
     animal: order.animal,
     animalWords: animalWords(facts),
     hunterName: order.hunter.name,
-    shop: await hunterShop(shop.settings, order.tariff),
+    shop: {
+      ...(await hunterShop(shop.settings, order.tariff)),
+      found: order.arrival ? { arrival: whatWasFound(order.arrival), hangingGrams: order.hangingGrams } : undefined,
+    },
     assessment,
     planView: planView(assessment.plan, view),
     instructions: order.instructions,
@@ -208,6 +211,11 @@ export async function hunterInvoice(token: string): Promise<InvoicePapers | null
 async function orderByToken(token: string): Promise<StoredOrder | null> {
   const linkHash = orderLinkHash(token);
   return linkHash === null ? null : loadOrder(database(), { linkHash, openAt: now() });
+}
+
+/** Of an arrival, what the forecast reads. Papers and the counter's own notes stay in the shop. */
+function whatWasFound(arrival: ArrivalDetails): ArrivalDetails {
+  return { ...arrival, licence: '', tag: '', sampleNumber: '', note: '' };
 }
 
 async function hunterShop(settings: ShopSettings, tariff?: Tariff): Promise<HunterShop> {

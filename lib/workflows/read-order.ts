@@ -2,7 +2,7 @@ import { type StaffActor, can, requirePermission } from '@/lib/access';
 import { database } from '@/lib/db/client';
 import { type StoredOrder, listAudit, loadOrder } from '@/lib/db/orders';
 import { type PlanView, planView } from '@/lib/documents';
-import { type ArrivalFormValues, type OrderFormValues, type ShopSettings, arrivalValuesOf, formValuesOf } from '@/lib/forms';
+import { type ArrivalFormValues, type OrderFormShop, type OrderFormValues, type ShopSettings, arrivalValuesOf, formValuesOf } from '@/lib/forms';
 import {
   type Assessment,
   type OrderState,
@@ -117,4 +117,9 @@ export async function readOrder(actor: StaffActor, number: string): Promise<Staf
     timeline: (await listAudit(database(), order.id)).map((entry) => ({ at: entry.at, words: timelineWords(entry.action), who: entry.actorName })),
     shop: settings,
   };
+}
+
+/** What was found of an order that came in, for a form that forecasts by it. */
+export function foundOf(order: Pick<StaffOrder, 'arrival' | 'hangingGrams'>): OrderFormShop['found'] {
+  return order.arrival ? { arrival: order.arrival, hangingGrams: order.hangingGrams } : undefined;
 }

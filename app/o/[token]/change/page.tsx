@@ -45,9 +45,9 @@ export default async function ChangePage({ params }: PageProps<'/o/[token]/chang
             title={`Change order ${numberText}`}
             kicker={shop.name}
             lede={
-              order.hangingGrams === null
-                ? 'Everything is as you sent it. Change what you like, until the knife starts.'
-                : 'Change what you like, until the knife starts. The shop has weighed it since; the forecast here still goes by what you told.'
+              shop.found
+                ? 'Change what you like, until the knife starts. The forecast goes by what the shop weighed and found.'
+                : 'Everything is as you sent it. Change what you like, until the knife starts.'
             }
             back={back}
           />

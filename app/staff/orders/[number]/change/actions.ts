@@ -6,6 +6,7 @@ import { requireStaff } from '@/lib/auth/current-staff';
 import { type OrderFormState, checkOrderForm, openedForm, readOrderForm, refusedForm, stepOrderForm } from '@/lib/forms';
 import { openOrderForm } from '@/lib/workflows/hunter-orders';
 import { changeInstructions } from '@/lib/workflows/change-for-hunter';
+import { foundOf, readOrder } from '@/lib/workflows/read-order';
 
 /** The form and, beside it, why it is changed. */
 export type ChangeState = OrderFormState & { readonly reason?: string };
@@ -18,8 +19,9 @@ export async function changeAction(_before: OrderFormState, data: FormData): Pro
   const values = readOrderForm(data.entries());
   const intent = fieldText(data, 'intent');
   if (intent !== 'send') {
-    const shop = await openOrderForm();
-    if (!shop) return { ...refusedForm(values, { '': 'The shop has not been set up.' }), reason };
+    const [opened, order] = await Promise.all([openOrderForm(), readOrder(staff, number)]);
+    if (!opened || !order) return { ...refusedForm(values, { '': 'That order is not here any more.' }), reason };
+    const shop = { ...opened, found: foundOf(order) };
     if (intent === 'check') return { ...checkOrderForm(values, shop), reason };
     return { ...stepOrderForm(values, intent, fieldText(data, 'step') === 'check' ? 'check' : 'edit', shop), reason };
   }

@@ -2,10 +2,10 @@ import { hunterShapes } from '@/app/order/hunter-shapes';
 import { OrderForm } from '@/app/order/order-form';
 import '@/app/order/order.css';
 import { OrderPage } from '@/app/staff/_components/order-page';
-import { type OrderFormValues, openedForm, weightFigure } from '@/lib/forms';
+import { openedForm } from '@/lib/forms';
 import { isChangeable } from '@/lib/orders';
 import { openOrderForm } from '@/lib/workflows/hunter-orders';
-import type { StaffOrder } from '@/lib/workflows/read-order';
+import { foundOf } from '@/lib/workflows/read-order';
 import { openOrder } from '../open-order';
 import { changeAction } from './actions';
 import { ReasonField } from './reason-field';
@@ -17,7 +17,8 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
   const { order } = await openOrder((await params).number, 'order.write');
   const opened = await openOrderForm();
   if (!opened) throw new Error('The shop has not been set up');
-  const { formKey, ...shop } = opened;
+  const { formKey, ...view } = opened;
+  const shop = { ...view, found: foundOf(order) };
   const isOpen = isChangeable(order.state);
   return (
     <OrderPage order={order} task="Change the cuts" hasForm={isOpen}>
@@ -25,7 +26,7 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
         <>
           {order.arrival && (
             <div className="notice">
-              <p>The animal stands here as it was found at receiving. Its wounds are not in this forecast, and what you change about the animal here is not saved.</p>
+              <p>The forecast goes by what was found at receiving. What you change about the animal itself here is not saved.</p>
               <p>
                 <a className="button" href={`/staff/orders/${order.number}/receive`}>
                   Correct what came in
@@ -36,7 +37,7 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
           <OrderForm
             shop={shop}
             shapes={hunterShapes}
-            opened={openedForm({ ...valuesAsFound(order), formKey: order.formValues.formKey || formKey })}
+            opened={openedForm({ ...order.formValues, formKey: order.formValues.formKey || formKey })}
             action={changeAction}
             draftName={`gambrel:staff-change:${order.number}:${order.version}`}
             title={`Change the cuts · ${order.numberText}`}
@@ -53,23 +54,4 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
       )}
     </OrderPage>
   );
-}
-
-/** The hunter's form with the animal as it was found once it has come in, so that its forecast goes by the true weight. */
-function valuesAsFound({ formValues, arrival, hangingGrams, shop }: StaffOrder): OrderFormValues {
-  if (!arrival) return formValues;
-  return {
-    ...formValues,
-    animal: {
-      ...formValues.animal,
-      sex: arrival.sex,
-      ageClass: arrival.ageClass,
-      form: arrival.form,
-      weight: weightFigure(hangingGrams ?? arrival.weight.grams, shop),
-      weightBasis: hangingGrams === null ? arrival.weight.basis : 'hanging',
-      takenWhere: arrival.killedWhere,
-      diseaseZone: arrival.diseaseZone ? 'yes' : 'no',
-      filletsOut: arrival.missing.filter(({ part }) => part === 'fillet').length === 2,
-    },
-  };
 }
