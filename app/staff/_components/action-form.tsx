@@ -30,7 +30,8 @@ export function ActionForm({ action, title, values, order, id, className = 'stac
       <title>{`${errors.length > 0 ? 'Error: ' : ''}${title} · Gambrel`}</title>
       <ErrorSummary errors={errors} />
       {order && <input type="hidden" name="number" value={order.number} />}
-      {order && <input type="hidden" name="baseVersion" value={order.version} />}
+      {/* A form refused because somebody was quicker stays with the version it was filled in on. */}
+      {order && <input type="hidden" name="baseVersion" value={answer.values['baseVersion'] ?? order.version} />}
       {children(answer, pending)}
     </form>
   );

@@ -1,5 +1,6 @@
 'use server';
 
+import { refresh } from 'next/cache';
 import { redirect } from 'next/navigation';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { fieldNumber, fieldText, orderOf, refusedAnswer } from '@/app/staff/_components/form-answer';
@@ -10,7 +11,10 @@ import { takeStep } from '@/lib/workflows/take-step';
 
 /** Every button of the order's own page: a step to take, or a question answered for a hunter who is on the phone. */
 export async function orderAction(_before: FormAnswer, data: FormData): Promise<FormAnswer> {
-  return data.has('question') ? answer(data) : take(data);
+  const refused = await (data.has('question') ? answer(data) : take(data));
+  // Somebody else may have been quicker: the page shows the order as it stands now.
+  refresh();
+  return refused;
 }
 
 async function take(data: FormData): Promise<FormAnswer> {
