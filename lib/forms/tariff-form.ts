@@ -239,8 +239,15 @@ export function parseTariffForm(
     };
   });
   const tariff: Tariff = { currency, weightUnit, taxes, base, perWeight, perPiece, products };
-  for (const { path, message } of checkTariff(tariff)) fieldErrors[fieldOf(path, stepRows)] ??= message;
+  for (const { path, message } of checkTariff(withNames(tariff))) fieldErrors[fieldOf(path, stepRows)] ??= message;
   return Object.keys(fieldErrors).length > 0 ? { ok: false, fieldErrors } : { ok: true, value: tariff };
+}
+
+/** A row without a name is told of as 'this price'; that it needs one has been said. */
+function withNames(tariff: Tariff): Tariff {
+  const named = <Row extends { readonly name: string }>(rows: readonly Row[]): readonly Row[] =>
+    rows.map((row) => (row.name === '' ? { ...row, name: 'this price' } : row));
+  return { ...tariff, taxes: named(tariff.taxes), base: named(tariff.base), perWeight: named(tariff.perWeight) };
 }
 
 function blankBase(): BaseValues {

@@ -107,6 +107,18 @@ describe('the buttons of the form', () => {
     expect(['save', '', 'add:perPiece', 'remove:__proto__.0'].map((intent) => applyTariffIntent(filled(), intent))).toEqual([null, null, null, null]);
   });
 
+  test('an empty new row is told what it lacks, in whole sentences', () => {
+    const values = applyTariffIntent(filled(), 'add:perWeight') ?? filled();
+    expect(parseTariffForm(values, opened)).toEqual({
+      ok: false,
+      fieldErrors: {
+        'perWeight.2.name': 'Give this price a name.',
+        'perWeight.2.rate': 'Write the price as a number with up to four decimals, for example 3.49.',
+        'perWeight.2.cuts': 'Choose the cuts this price is for.',
+      },
+    });
+  });
+
   test('a new row gets an id of its own from its name', () => {
     const values = applyTariffIntent(filled(), 'add:perWeight') ?? filled();
     values.perWeight[2] = { id: '', name: 'Boned and rolled', cuts: { joint: true }, rate: '0.40', tax: '' };

@@ -5,7 +5,7 @@ import '@/app/staff/_components/counter.css';
 import { can } from '@/lib/access';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { SPECIES, SPECIES_IDS } from '@/lib/carcass';
-import { CUT_IDS, cutName } from '@/lib/cuts';
+import { CUT_IDS, type CutId, type NameCountry, cutName } from '@/lib/cuts';
 import { capital, tariffFormEntries, tariffFormValues } from '@/lib/forms';
 import { readTariff } from '@/lib/workflows/prices';
 import { shopSettings } from '@/lib/workflows/shop-settings';
@@ -32,7 +32,7 @@ export default async function PricesPage({ searchParams }: PageProps<'/staff/pri
           values={Object.fromEntries(tariffFormEntries(tariffFormValues(tariff, shop.locale)))}
           locale={shop.locale}
           species={species}
-          cuts={CUT_IDS.map((id) => ({ value: id, label: capital(cutName(id, shop.nameCountry)) }))}
+          cuts={CUT_IDS.filter((id) => id !== 'leave-out').map((id) => ({ value: id, label: cutLabel(id, shop.nameCountry) }))}
         />
       ) : (
         <div className="split">
@@ -43,4 +43,9 @@ export default async function PricesPage({ searchParams }: PageProps<'/staff/pri
       {!mayChange && <title>Prices · Gambrel</title>}
     </main>
   );
+}
+
+/** A shank is cut by words that other parts have too. */
+function cutLabel(cut: CutId, country: NameCountry): string {
+  return cut.startsWith('shank-') ? `Shank, ${cutName(cut, country)}` : capital(cutName(cut, country));
 }

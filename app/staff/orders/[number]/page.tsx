@@ -15,6 +15,7 @@ import { MoneyFacts } from './money-facts';
 import { NextSteps, Way } from './next-steps';
 import { openOrder } from './open-order';
 import { OrderForms } from './order-forms';
+import { PackedTable } from './packed-table';
 import { QuestionForm } from './question-form';
 
 export const metadata = { title: null };
@@ -145,23 +146,30 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
               <OrderChart parts={planView.parts} />
             </section>
 
-            <section className="section" aria-labelledby="yield">
-              <h2 id="yield">What it should give</h2>
-              <ul className="ranges">
-                {[planView.packedTotal, ...planView.pools].map((row) => (
-                  <li key={row.key}>
-                    <RangeBar
-                      label={capital(row.label)}
-                      low={row.range.low}
-                      likely={row.range.likely}
-                      high={row.range.high}
-                      max={planView.packedTotal.range.high}
-                      text={row.text}
-                    />
-                  </li>
-                ))}
-              </ul>
-            </section>
+            {order.weighings.length > 0 ? (
+              <section className="section" aria-labelledby="gave">
+                <h2 id="gave">What it gave</h2>
+                <PackedTable order={order} />
+              </section>
+            ) : (
+              <section className="section" aria-labelledby="yield">
+                <h2 id="yield">What it should give</h2>
+                <ul className="ranges">
+                  {[planView.packedTotal, ...planView.pools].map((row) => (
+                    <li key={row.key}>
+                      <RangeBar
+                        label={capital(row.label)}
+                        low={row.range.low}
+                        likely={row.range.likely}
+                        high={row.range.high}
+                        max={planView.packedTotal.range.high}
+                        text={row.text}
+                      />
+                    </li>
+                  ))}
+                </ul>
+              </section>
+            )}
           </div>
 
           <aside className="stack">
