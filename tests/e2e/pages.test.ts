@@ -109,14 +109,17 @@ describe.each([
     await signInAs(page, shop.url, 'owner');
     const found: string[] = [];
     for (const { path, route } of PAGES) {
+      await page.setViewportSize(viewport);
       await page.goto(`${shop.url}${path()}`);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      if (wide > 0) found.push(`${route}: ${wide} px too wide`);
+      // All of the page at once: what the forecast panel covers for the moment would count as a target too small.
+      await page.setViewportSize({ width: viewport.width, height: await page.evaluate(() => document.documentElement.scrollHeight) });
       const scan = await new AxeBuilder({ page })
         .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
         .options({ rules: { 'target-size': { enabled: true } } })
         .analyze();
       found.push(...scan.violations.map(({ id, nodes }) => `${route}: ${id} at ${nodes.map((node) => node.target.join(' ')).slice(0, 3).join(', ')}`));
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-      if (wide > 0) found.push(`${route}: ${wide} px too wide`);
     }
     expect(found).toEqual([]);
   });
