@@ -58,6 +58,7 @@ test('a hunter sees what the carcass gives and what does not fit', async () => {
   await form.add('top round');
   const finding = page.locator('.finding.stop').first();
   await finding.waitFor();
+  expect(await finding.textContent()).toContain('is promised twice: left hind leg whole on the bone, and top round roast.');
   await finding.evaluate((card) => card.scrollIntoView({ block: 'center' }));
   await page.screenshot({ path: join(scratch, 'form.png') });
   keep('form');
