@@ -4,7 +4,10 @@ import { isCrossSite } from '@/lib/auth/cross-site';
 import { pathHeader } from '@/lib/auth/request-path';
 import { contentPolicy, securityHeaders } from '@/lib/auth/security-headers';
 
-/** Runs before every route, files included: refuses what another site sends, and puts the security headers on the answer. */
+/** The framework's own limit for a form, in bytes; beyond it the answer would be a bare error without words. */
+const LARGEST_BODY = 1_000_000;
+
+/** Runs before every route, files included: refuses what another site sends or what is too large, and puts the security headers on the answer. */
 export function proxy(request: NextRequest): NextResponse {
   const nonce = Buffer.from(crypto.getRandomValues(new Uint8Array(16))).toString('base64');
   const policy = contentPolicy(nonce, { development: process.env.NODE_ENV === 'development' });
@@ -15,6 +18,13 @@ export function proxy(request: NextRequest): NextResponse {
   if (isCrossSite(request.method, request.headers)) {
     return new NextResponse('This was sent from another site, so nothing was done. Open the page here and try again.\n', {
       status: 403,
+      headers: { ...headers, 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'no-store' },
+    });
+  }
+
+  if (Number(request.headers.get('content-length') ?? 0) > LARGEST_BODY) {
+    return new NextResponse('That is more text than a form here can hold, so nothing was saved. Go back, shorten it, and send it again.\n', {
+      status: 413,
       headers: { ...headers, 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'no-store' },
     });
   }

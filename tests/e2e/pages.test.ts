@@ -144,3 +144,14 @@ test('no page asks anything of another host, and every answer carries the securi
   }
   expect(foreign).toEqual([]);
 });
+
+test('ten megabytes of text are refused in a sentence, and nothing breaks', async () => {
+  const page = await browser.open();
+  const answer = await page.request.post(`${shop.url}/order`, {
+    headers: { Origin: shop.url, 'Content-Type': 'application/x-www-form-urlencoded' },
+    data: `note=${'x'.repeat(10_000_000)}`,
+  });
+  expect(answer.status()).toBe(413);
+  expect(await answer.text()).toContain('more text than a form here can hold');
+  expect((await page.goto(`${shop.url}/order`))?.status()).toBe(200);
+});
