@@ -48,8 +48,8 @@ export function isDelivered(facts: Pick<AnimalFacts, 'form' | 'missing'>, key: T
  * Forecasts the carcass of one animal: hanging weight and every tissue in it. Deterministic.
  *
  * Likely grams are the mean shares of the likely weight, divided by largest remainder so that they sum to it
- * exactly. A live, field-dressed or unknown weight is of the whole animal, so what did not come is taken off;
- * a hanging or boneless weight is of what was delivered.
+ * exactly. A hanging weight, and the boneless weight of an animal that came boned out, are of what was delivered; every
+ * other weight is of the whole animal, so what did not come is taken off.
  *
  * Throws when nothing at all was delivered.
  *
