@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react';
-import type { ChartPartId } from '@/lib/documents';
+import type { PartId } from '@/lib/carcass';
 import { CarcassDrawing, type DrawnShapes } from './carcass-drawing';
 import { ChartMarkIcon, describeState, type ChartState } from './chart-mark';
 
 export type ChartPartState = {
-  readonly part: ChartPartId;
+  readonly part: PartId;
   /** `both` where the halves are alike, `middle` for what is not halved. */
   readonly side: 'left' | 'right' | 'both' | 'middle';
   readonly state: ChartState;
@@ -35,12 +35,14 @@ type CarcassChartProps = {
 
 /** The carcass, each part a target with its state, and the same as a list. */
 export function CarcassChart({ shapes, side, parts, caption, list = 'targets', showsMuscles = false }: CarcassChartProps) {
+  // A bird has no drawing yet: its parts stand in the list.
+  const isDrawn = parts.some(({ part }) => shapes.parts.some((shape) => shape.part === part));
   const sides = side === 'both' ? (['left', 'right'] as const) : ([side] as const);
   return (
     <figure className={side === 'both' ? 'chart both-sides' : 'chart'}>
       <figcaption>{caption}</figcaption>
       <div className="chart-sides">
-        {sides.map((drawn) => (
+        {isDrawn && sides.map((drawn) => (
           <CarcassDrawing
             key={drawn}
             shapes={shapes}

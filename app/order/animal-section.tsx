@@ -2,6 +2,7 @@
 
 import { useFormContext, useWatch } from 'react-hook-form';
 import { Caution } from '@/app/_components/caution';
+import { findSpecies } from '@/lib/carcass';
 import { partName, pluralOf } from '@/lib/cuts';
 import { ageChoices, basisChoices, formChoices, sexChoices, speciesChoices, zoneChoices, type OrderFormValues } from '@/lib/forms';
 import { CAUTIONS } from '@/lib/rules';
@@ -16,8 +17,8 @@ export function AnimalSection() {
   const speciesId = useWatch({ control, name: 'animal.speciesId' });
   return (
     <FormSection section="animal" number={1} title="The animal" lede="Tell us what you know. The shop weighs it when it comes in.">
-      <RadioField name="animal.speciesId" label="Which animal is it?" layout="pill-choices" choices={speciesChoices(shop.tariff)} />
-      <RadioField name="animal.sex" label="Is it male or female?" layout="pill-choices" choices={sexChoices(speciesId)} />
+      <RadioField name="animal.speciesId" label="Which animal is it?" layout="pill-choices" choices={speciesChoices(shop.tariff, shop.species)} />
+      <RadioField name="animal.sex" label="Is it male or female?" layout="pill-choices" choices={sexChoices(findSpecies(shop.species, speciesId))} />
       <RadioField name="animal.ageClass" label="How old is it?" layout="pill-choices" choices={ageChoices()} />
       <div className="together">
         <TextField

@@ -1,8 +1,8 @@
 'use client';
 
-import { PARTS, type PartId } from '@/lib/carcass';
+import { type PartId, partsOf } from '@/lib/carcass';
 import { TARGETS, partName, targetName, targetsOfPart } from '@/lib/cuts';
-import { capital } from '@/lib/forms';
+import { capital, planOf } from '@/lib/forms';
 import { FindingsAt } from './findings';
 import { useFormWorld, useStand } from './form-context';
 import { LineRow } from './line-row';
@@ -29,7 +29,7 @@ export function CutsSection() {
         </div>
       )}
       <OrderChart />
-      {PARTS.map((part) => (
+      {partsOf(planOf(state.values, shop)).map((part) => (
         <PartCard key={part} part={part} title={capital(partName(part, shop.country))} />
       ))}
     </FormSection>

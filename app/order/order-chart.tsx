@@ -2,13 +2,14 @@
 
 import { CarcassChart } from '@/app/_components/carcass-chart';
 import { chartRows, partStandings } from '@/lib/documents';
+import { planOf } from '@/lib/forms';
 import { useFormWorld, useLiveForm } from './form-context';
 
 /** The carcass with what is decided on it. Tapping a part goes to its card. Both halves are drawn; a switch shows one. */
 export function OrderChart() {
-  const { shop, shapes } = useFormWorld();
+  const { shop, shapes, state } = useFormWorld();
   const { assessment } = useLiveForm();
-  const rows = chartRows(assessment ? partStandings(assessment.plan, shop) : null, shop.country);
+  const rows = chartRows(assessment ? partStandings(assessment.plan, shop) : null, shop.country, planOf(state.values, shop));
   const differs = rows.some((row) => row.side === 'left');
   return (
     <div className="order-chart">

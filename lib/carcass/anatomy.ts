@@ -5,41 +5,39 @@ export type Side = (typeof SIDES)[number];
 /** Where a tissue lies: one of the halves, or across the midline. */
 export type Place = Side | 'middle';
 
+/** How a body is built, which decides its parts and the way a knife goes: everything with four legs, and birds. */
+export const BODY_PLANS = ['four-legged', 'bird'] as const;
+export type BodyPlan = (typeof BODY_PLANS)[number];
+
 /** Regions of the chart: what a wound hits, what is missing at the door, what a hunter decides about. */
-export const PARTS = ['fillet', 'loin', 'haunch', 'shoulder', 'neck', 'ribs'] as const;
+export const PARTS = [
+  'fillet', 'loin', 'haunch', 'shoulder', 'neck', 'ribs',
+  'bird-breast', 'bird-leg', 'bird-wing', 'bird-frame',
+] as const;
 export type PartId = (typeof PARTS)[number];
 
 /** What a seam frees. */
 export const MUSCLES = [
-  'fillet',
-  'loin',
-  'hind-shank',
-  'rump',
-  'topside',
-  'thick-flank',
-  'silverside',
-  'salmon-cut',
-  'fore-shank',
-  'blade',
+  'fillet', 'loin',
+  'hind-shank', 'rump', 'topside', 'thick-flank', 'silverside', 'salmon-cut',
+  'fore-shank', 'blade',
   'neck',
-  'rib-meat',
-  'flank',
+  'rib-meat', 'flank',
+  'bird-breast', 'bird-inner-fillet', 'bird-thigh', 'bird-drumstick', 'bird-wing',
 ] as const;
 export type MuscleId = (typeof MUSCLES)[number];
 
 export const BONES = [
-  'haunch-bone',
-  'hind-shank-bone',
-  'spine',
-  'shoulder-bone',
-  'fore-shank-bone',
-  'neck-bone',
-  'rib-bone',
+  'haunch-bone', 'hind-shank-bone', 'spine', 'shoulder-bone', 'fore-shank-bone', 'neck-bone', 'rib-bone',
+  'bird-breast-bone', 'bird-leg-bone', 'bird-wing-bone', 'bird-frame-bone',
 ] as const;
 export type BoneId = (typeof BONES)[number];
 
-/** Fat, membrane and dried rind lying over a part. */
-export const COVERS = ['haunch-cover', 'loin-cover', 'shoulder-cover', 'neck-cover', 'ribs-cover'] as const;
+/** Fat, membrane and dried rind lying over a part; the skin of a bird. */
+export const COVERS = [
+  'haunch-cover', 'loin-cover', 'shoulder-cover', 'neck-cover', 'ribs-cover',
+  'bird-breast-skin', 'bird-leg-skin', 'bird-wing-skin', 'bird-frame-skin',
+] as const;
 export type CoverId = (typeof COVERS)[number];
 
 export type TissueId = MuscleId | BoneId | CoverId | 'drying';
@@ -78,21 +76,49 @@ export const ANATOMY: Readonly<Record<Exclude<TissueId, 'drying'>, Anatomy>> = {
   'shoulder-cover': { part: 'shoulder', sided: true, kind: 'cover' },
   'neck-cover': { part: 'neck', sided: false, kind: 'cover' },
   'ribs-cover': { part: 'ribs', sided: true, kind: 'cover' },
+  'bird-breast': { part: 'bird-breast', sided: true, kind: 'muscle' },
+  'bird-inner-fillet': { part: 'bird-breast', sided: true, kind: 'muscle' },
+  'bird-thigh': { part: 'bird-leg', sided: true, kind: 'muscle' },
+  'bird-drumstick': { part: 'bird-leg', sided: true, kind: 'muscle' },
+  'bird-wing': { part: 'bird-wing', sided: true, kind: 'muscle' },
+  'bird-breast-bone': { part: 'bird-breast', sided: true, kind: 'bone' },
+  'bird-leg-bone': { part: 'bird-leg', sided: true, kind: 'bone' },
+  'bird-wing-bone': { part: 'bird-wing', sided: true, kind: 'bone' },
+  'bird-frame-bone': { part: 'bird-frame', sided: false, kind: 'bone' },
+  'bird-breast-skin': { part: 'bird-breast', sided: true, kind: 'cover' },
+  'bird-leg-skin': { part: 'bird-leg', sided: true, kind: 'cover' },
+  'bird-wing-skin': { part: 'bird-wing', sided: true, kind: 'cover' },
+  'bird-frame-skin': { part: 'bird-frame', sided: false, kind: 'cover' },
 };
+
+const PARTS_OF: Readonly<Record<BodyPlan, readonly PartId[]>> = {
+  'four-legged': ['fillet', 'loin', 'haunch', 'shoulder', 'neck', 'ribs'],
+  bird: ['bird-breast', 'bird-leg', 'bird-wing', 'bird-frame'],
+};
+
+/** The parts of a body, in knife order. */
+export function partsOf(plan: BodyPlan): readonly PartId[] {
+  return PARTS_OF[plan];
+}
 
 /** Places a tissue or part occurs at: both sides, or the middle. */
 export function placesOf(sided: boolean): readonly Place[] {
   return sided ? SIDES : ['middle'];
 }
 
-/** Whether a part comes in a left and a right; only the neck does not. */
+/** Whether a part comes in a left and a right; the neck, and the frame of a bird, do not. */
 export function isSidedPart(part: PartId): boolean {
-  return part !== 'neck';
+  return part !== 'neck' && part !== 'bird-frame';
 }
 
 /** The key of a tissue at a place, such as `left:topside`. */
 export function tissueKey(place: Place, tissue: TissueId): TissueKey {
   return `${place}:${tissue}`;
+}
+
+/** The key of a tissue in a half, or across the middle where it has no halves. */
+export function tissueIn(place: Place, tissue: Exclude<TissueId, 'drying'>): TissueKey {
+  return tissueKey(ANATOMY[tissue].sided ? place : 'middle', tissue);
 }
 
 /** A key taken apart: place, tissue, part and kind. Drying belongs to no part. */

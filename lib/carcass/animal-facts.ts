@@ -13,17 +13,27 @@ export type PartPlace = { readonly part: PartId; readonly place: Place };
 
 export type Wound = PartPlace & { readonly severity: WoundSeverity };
 
-/** What is known of one animal: as the hunter tells it, or as the counter found it. */
+export const FLESHES = ['lean', 'usual', 'fat'] as const;
+/** How much fat it carries, for its kind and season. */
+export type Flesh = (typeof FLESHES)[number];
+
+/** What is known of one animal: as the hunter tells it, or as the counter found it. What is left out is as usual. */
 export type AnimalFacts = {
   readonly speciesId: SpeciesId;
   readonly sex: Sex;
   readonly ageClass: AgeClass;
   readonly weight: { readonly grams: number; readonly basis: WeightBasis } | null;
+  /** Round the chest behind the forelegs; read only where no weight is known. */
+  readonly girthMm?: number | null;
   readonly form: DeliveryForm;
   /** Parts that did not come, such as fillets taken out in the field. */
   readonly missing: readonly PartPlace[];
   readonly wounds: readonly Wound[];
+  /** Belly contents reached the meat. */
+  readonly gutShot?: boolean;
+  readonly flesh?: Flesh;
+  /** Days it hangs, from the weighing to the knife, and whether the hide is on meanwhile. */
+  readonly hung?: { readonly days: number; readonly hide: 'on' | 'off' } | null;
+  /** The shop trims to clean muscle: what others leave on goes to waste. */
+  readonly closeTrim?: boolean;
 };
-
-/** Muscle of a part that a wound costs, in ten-thousandths. Judgement: no source splits losses by severity. */
-export const WOUND_LOSS_PER_10K: Readonly<Record<WoundSeverity, number>> = { light: 1_500, heavy: 5_000, lost: 10_000 };

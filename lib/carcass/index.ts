@@ -1,14 +1,18 @@
 export {
   ANATOMY,
+  BODY_PLANS,
   BONES,
   COVERS,
   MUSCLES,
   PARTS,
   SIDES,
   isSidedPart,
+  partsOf,
   placesOf,
   readTissueKey,
+  tissueIn,
   tissueKey,
+  type BodyPlan,
   type BoneId,
   type CoverId,
   type MuscleId,
@@ -21,31 +25,71 @@ export {
 } from './anatomy';
 export {
   DELIVERY_FORMS,
-  WOUND_LOSS_PER_10K,
+  FLESHES,
   WOUND_SEVERITIES,
   type AnimalFacts,
   type DeliveryForm,
+  type Flesh,
   type PartPlace,
   type Wound,
   type WoundSeverity,
 } from './animal-facts';
-export { forecastCarcass, isDelivered, rangeOf, type CarcassForecast, type ForecastTissue } from './forecast';
-export { impliedLiveGrams, toHanging, typicalHanging, wholeHanging, type UncertainWeight } from './hanging-weight';
-export { meanShares, buildShareTree, pruneShareTree, shareMoments, type Moments, type ShareNode } from './share-tree';
+export { WOUND_LOSS, conditionedComposition, lossAt } from './conditions';
+export { isDelivered } from './delivery';
+export { chanceOfAtLeast, distributionOf, logNormalMoments, normalBelow, quantileAt, tenthAndNinetieth, type Distribution } from './distribution';
+export {
+  chanceIn,
+  distributionIn,
+  forecastCarcass,
+  rangeOf,
+  type CarcassForecast,
+  type ForecastTissue,
+} from './forecast';
+export {
+  WEIGHED_CV,
+  convertWeight,
+  impliedLiveGrams,
+  toHanging,
+  typicalHanging,
+  weightFromGirth,
+  wholeHanging,
+  type UncertainWeight,
+} from './weights';
+export {
+  betaMoments,
+  buildShareTree,
+  meanShares,
+  productOf,
+  pruneShareTree,
+  seenFromMeat,
+  shareMoments,
+  type Moments,
+  type ShareNode,
+  type Weighing,
+} from './share-tree';
 export { SOURCES, type SourceKey } from './sources';
 export {
   AGE_CLASSES,
+  DRESSING_PARTS,
   SEXES,
-  SPECIES_IDS,
   WEIGHT_BASES,
+  figuresOf,
+  findSpecies,
+  speciesOf,
   type AgeClass,
   type Coefficient,
   type Composition,
+  type DressingPart,
+  type Evidence,
+  type Figure,
+  type GirthRule,
   type Sex,
   type Shares,
   type Species,
+  type SpeciesBook,
+  type SpeciesFigures,
   type SpeciesId,
   type TypicalWeight,
   type WeightBasis,
 } from './species';
-export { SPECIES } from './species/registry';
+export { PUBLISHED_IDS, PUBLISHED_SPECIES, publishedSpecies } from './species/registry';

@@ -58,13 +58,19 @@ const ANY_MEAT: readonly TargetId[] = [
   'neck',
   'ribs',
   'flank',
+  'bird-breast',
+  'bird-inner-fillet',
+  'bird-leg',
+  'bird-thigh',
+  'bird-drumstick',
+  'bird-wing',
 ];
 
 /** What the shop's menu can offer. Keyed on muscles, so that a country's words can change without touching a rule. */
 export const CUTS: Readonly<Record<CutId, Cut>> = {
   'on-the-bone': {
     id: 'on-the-bone',
-    targets: ['haunch', 'shoulder', 'saddle', 'neck'],
+    targets: ['haunch', 'shoulder', 'saddle', 'neck', 'whole-bird', 'bird-crown', 'bird-leg', 'bird-wing'],
     bone: 'left-in',
     split: { packed: 10_000, stewing: 0, grinding: 0, waste: 0 },
     sizing: 'none',
@@ -94,7 +100,7 @@ export const CUTS: Readonly<Record<CutId, Cut>> = {
   },
   whole: {
     id: 'whole',
-    targets: ['loin', 'fillet', 'salmon-cut'],
+    targets: ['loin', 'fillet', 'salmon-cut', 'bird-breast', 'bird-inner-fillet', 'bird-thigh'],
     bone: 'out',
     split: { packed: 9_600, stewing: 0, grinding: 200, waste: 200 },
     sizing: 'none',
@@ -214,7 +220,7 @@ export const CUTS: Readonly<Record<CutId, Cut>> = {
   },
   'leave-out': {
     id: 'leave-out',
-    targets: ['ribs', 'flank', 'neck', 'hind-shank', 'fore-shank'],
+    targets: ['ribs', 'flank', 'neck', 'hind-shank', 'fore-shank', 'bird-leg', 'bird-wing'],
     bone: 'out',
     split: { packed: 0, stewing: 0, grinding: 0, waste: 10_000 },
     sizing: 'none',

@@ -11,4 +11,4 @@ export {
 } from './names';
 export { USUAL_CUTS, isUsual } from './usual';
 export { gramsPerPerson } from './person-portion';
-export { TARGETS, TARGET_IDS, knifeOrder, targetsOfPart, type Target, type TargetId } from './targets';
+export { TARGETS, TARGET_IDS, knifeOrder, targetsOfPart, targetsOfPlan, type Target, type TargetId } from './targets';

@@ -26,6 +26,14 @@ const TARGET_NAMES: Readonly<Record<TargetId, Words>> = {
   ribs: { us: 'ribs and flank', uk: 'ribs and flank' },
   'rib-rack': { us: 'rib rack', uk: 'rib rack' },
   flank: { us: 'flank', uk: 'flank' },
+  'whole-bird': { us: 'whole bird', uk: 'whole bird' },
+  'bird-crown': { us: 'bone-in double breast', uk: 'crown' },
+  'bird-breast': { us: 'breast', uk: 'breast' },
+  'bird-inner-fillet': { us: 'breast tender', uk: 'inner fillet' },
+  'bird-leg': { us: 'leg', uk: 'leg' },
+  'bird-thigh': { us: 'thigh', uk: 'thigh' },
+  'bird-drumstick': { us: 'drumstick', uk: 'drumstick' },
+  'bird-wing': { us: 'wing', uk: 'wing' },
 };
 
 const PART_NAMES: Readonly<Record<PartId, Words>> = {
@@ -35,6 +43,10 @@ const PART_NAMES: Readonly<Record<PartId, Words>> = {
   shoulder: { us: 'shoulder', uk: 'shoulder' },
   neck: { us: 'neck', uk: 'neck' },
   ribs: { us: 'ribs and flank', uk: 'ribs and flank' },
+  'bird-breast': { us: 'breast', uk: 'breast' },
+  'bird-leg': { us: 'leg', uk: 'leg' },
+  'bird-wing': { us: 'wing', uk: 'wing' },
+  'bird-frame': { us: 'whole bird', uk: 'whole bird' },
 };
 
 const CUT_NAMES: Readonly<Record<CutId, Words>> = {

@@ -1,4 +1,4 @@
-import type { BoneId, CoverId, MuscleId, PartId } from '@/lib/carcass';
+import { type BodyPlan, type BoneId, type CoverId, type MuscleId, type PartId, partsOf } from '@/lib/carcass';
 
 /** What a hunter can give an instruction for: a whole part, two parts joined by bone, or one muscle of a part. */
 export const TARGET_IDS = [
@@ -19,6 +19,14 @@ export const TARGET_IDS = [
   'ribs',
   'rib-rack',
   'flank',
+  'whole-bird',
+  'bird-crown',
+  'bird-breast',
+  'bird-inner-fillet',
+  'bird-leg',
+  'bird-thigh',
+  'bird-drumstick',
+  'bird-wing',
 ] as const;
 export type TargetId = (typeof TARGET_IDS)[number];
 
@@ -67,6 +75,35 @@ export const TARGETS: Readonly<Record<TargetId, Target>> = {
   ribs: { part: 'ribs', reach: 'sided', muscles: ['rib-meat', 'flank'], bones: ['rib-bone'], covers: ['ribs-cover'], spinal: false },
   'rib-rack': { part: 'ribs', reach: 'sided', muscles: ['rib-meat'], bones: ['rib-bone'], covers: [], spinal: false },
   flank: { part: 'ribs', reach: 'sided', muscles: ['flank'], bones: [], covers: [], spinal: false },
+  'whole-bird': {
+    part: 'bird-frame',
+    reach: 'both-as-one',
+    muscles: ['bird-breast', 'bird-inner-fillet', 'bird-thigh', 'bird-drumstick', 'bird-wing'],
+    bones: ['bird-breast-bone', 'bird-leg-bone', 'bird-wing-bone', 'bird-frame-bone'],
+    covers: ['bird-breast-skin', 'bird-leg-skin', 'bird-wing-skin', 'bird-frame-skin'],
+    spinal: false,
+  },
+  'bird-crown': {
+    part: 'bird-breast',
+    reach: 'both-as-one',
+    muscles: ['bird-breast', 'bird-inner-fillet'],
+    bones: ['bird-breast-bone'],
+    covers: ['bird-breast-skin'],
+    spinal: false,
+  },
+  'bird-breast': { part: 'bird-breast', reach: 'sided', muscles: ['bird-breast', 'bird-inner-fillet'], bones: [], covers: [], spinal: false },
+  'bird-inner-fillet': { part: 'bird-breast', reach: 'sided', muscles: ['bird-inner-fillet'], bones: [], covers: [], spinal: false },
+  'bird-leg': {
+    part: 'bird-leg',
+    reach: 'sided',
+    muscles: ['bird-thigh', 'bird-drumstick'],
+    bones: ['bird-leg-bone'],
+    covers: ['bird-leg-skin'],
+    spinal: false,
+  },
+  'bird-thigh': { part: 'bird-leg', reach: 'sided', muscles: ['bird-thigh'], bones: [], covers: [], spinal: false },
+  'bird-drumstick': { part: 'bird-leg', reach: 'sided', muscles: ['bird-drumstick'], bones: [], covers: [], spinal: false },
+  'bird-wing': { part: 'bird-wing', reach: 'sided', muscles: ['bird-wing'], bones: ['bird-wing-bone'], covers: ['bird-wing-skin'], spinal: false },
 };
 
 /** Place of a target in the order the knife takes it, from 0. */
@@ -78,4 +115,9 @@ export function knifeOrder(target: TargetId): number {
 export function targetsOfPart(part: PartId): readonly TargetId[] {
   const onCard = TARGET_IDS.filter((id) => TARGETS[id].part === part);
   return [...onCard].sort((a, b) => TARGETS[b].muscles.length - TARGETS[a].muscles.length || knifeOrder(a) - knifeOrder(b));
+}
+
+/** Targets of a body, in knife order. */
+export function targetsOfPlan(plan: BodyPlan): readonly TargetId[] {
+  return TARGET_IDS.filter((id) => partsOf(plan).includes(TARGETS[id].part));
 }

@@ -25,6 +25,10 @@ export const USUAL_CUTS: Readonly<Record<PartId, readonly { readonly target: Tar
     { target: 'ribs', cut: 'mince' },
     { target: 'flank', cut: 'mince' },
   ],
+  'bird-breast': [{ target: 'bird-breast', cut: 'whole' }],
+  'bird-leg': [{ target: 'bird-leg', cut: 'on-the-bone' }],
+  'bird-wing': [{ target: 'bird-wing', cut: 'leave-out' }],
+  'bird-frame': [],
 };
 
 /** Whether a cut is what the shop does anyway. */

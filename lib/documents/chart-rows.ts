@@ -1,4 +1,4 @@
-import { PARTS, type PartId, isSidedPart } from '@/lib/carcass';
+import { type BodyPlan, type PartId, isSidedPart, partsOf } from '@/lib/carcass';
 import { type NameCountry, partName, sidedName } from '@/lib/cuts';
 import type { PartStanding, PartState } from './plan-view';
 
@@ -14,8 +14,8 @@ export type ChartRow = {
 };
 
 /** Rows of the chart from how the parts stand: a pair that stands alike is one row. Null: nothing is known of the animal yet. */
-export function chartRows(standings: readonly PartStanding[] | null, country: NameCountry): readonly ChartRow[] {
-  return PARTS.flatMap((part): readonly ChartRow[] => {
+export function chartRows(standings: readonly PartStanding[] | null, country: NameCountry, plan: BodyPlan = 'four-legged'): readonly ChartRow[] {
+  return partsOf(plan).flatMap((part): readonly ChartRow[] => {
     const name = partName(part, country);
     const label = part === 'ribs' ? 'Ribs, flank' : capital(name);
     const pair = standings?.filter((one) => one.part === part) ?? [];

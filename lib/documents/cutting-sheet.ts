@@ -1,4 +1,4 @@
-import { PARTS, type PartId, type Place, type Wound, type WoundSeverity, isSidedPart, placesOf, readTissueKey } from '@/lib/carcass';
+import { PARTS, type PartId, type Place, type Wound, type WoundSeverity, isSidedPart, partsOf, placesOf, readTissueKey } from '@/lib/carcass';
 import { CUTS, type CutId, TARGETS, type TargetId, cutName, isUsual, knifeOrder, minceName, partName, sidedName, targetName } from '@/lib/cuts';
 import { type Instructions, type InstructionLine, placesOfLine } from '@/lib/instructions';
 import { type ArrivalDetails, type DescribedAnimal, type ShopView, animalWords, formatOrderNumber, scanCode } from '@/lib/orders';
@@ -114,7 +114,7 @@ export function buildCuttingSheet(input: SheetInput): CuttingSheet {
     version: input.version,
     replaces: input.version > 1 ? `replaces version ${input.version - 1}` : '',
     printed: input.printed,
-    animal: animalWords({ ...input.animal, ...input.arrival }),
+    animal: animalWords({ ...input.animal, ...input.arrival }, { [input.plan.forecast.species.id]: input.plan.forecast.species }),
     hunter: input.hunterName,
     surname: surname(input.hunterName),
     shop: shop.name,
@@ -162,7 +162,7 @@ function sheetMarks(plan: Plan): readonly SheetMark[] {
   const { facts } = plan.forecast;
   const wounds = facts.wounds.map((wound: Wound): SheetMark => ({ part: wound.part, place: wound.place, kind: 'wound', severity: wound.severity }));
   const present = new Set(plan.ledger.map((row) => readTissueKey(row.key)).filter(({ kind }) => kind === 'muscle').map(({ part, place }) => `${place}-${part}`));
-  const absent = PARTS.flatMap((part) =>
+  const absent = partsOf(plan.forecast.species.plan).flatMap((part) =>
     placesOf(isSidedPart(part))
       .filter((place) => !present.has(`${place}-${part}`))
       .map((place): SheetMark => ({ part, place, kind: 'absent', severity: null })),

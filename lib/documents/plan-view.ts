@@ -1,4 +1,4 @@
-import { PARTS, type PartId, type Place, isSidedPart, placesOf, readTissueKey } from '@/lib/carcass';
+import { type PartId, type Place, isSidedPart, partsOf, placesOf, readTissueKey } from '@/lib/carcass';
 import { type NameCountry, cutName, minceName, partName, sidedName, targetName } from '@/lib/cuts';
 import { type Plan, PRODUCTS } from '@/lib/plan';
 import { type Range, type WeightUnit, formatWeight, formatWeightRange } from '@/lib/units';
@@ -67,7 +67,7 @@ export function planView(plan: Plan, words: Words): PlanView {
 /** How every part stands: double claims first, then wounds, then what did not come, then what is open. */
 export function partStandings(plan: Plan, words: Pick<Words, 'country'>): readonly PartStanding[] {
   const { facts } = plan.forecast;
-  return PARTS.flatMap((part) =>
+  return partsOf(plan.forecast.species.plan).flatMap((part) =>
     placesOf(isSidedPart(part)).map((place): PartStanding => {
       const here = plan.ledger.filter((row) => {
         const tissue = readTissueKey(row.key);

@@ -1,18 +1,20 @@
 import { z } from 'zod';
 import {
   AGE_CLASSES,
+  type BodyPlan,
   DELIVERY_FORMS,
   PARTS,
   type PartPlace,
   SEXES,
-  SPECIES,
   type SpeciesId,
   WEIGHT_BASES,
   WOUND_SEVERITIES,
   type Wound,
   impliedLiveGrams,
   isSidedPart,
+  partsOf,
   placesOf,
+  speciesOf,
 } from '@/lib/carcass';
 import { type ArrivalDetails, CONDITIONS, type DescribedAnimal, tagKey } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
@@ -54,6 +56,11 @@ export const SPOTS: readonly (PartPlace & { readonly id: SpotId })[] = PARTS.fla
   placesOf(isSidedPart(part)).map((place) => ({ id: `${place}-${part}`, part, place })),
 );
 
+/** The spots of a body, for the form of an animal built so. */
+export function spotsOf(plan: BodyPlan): readonly (PartPlace & { readonly id: SpotId })[] {
+  return SPOTS.filter(({ part }) => partsOf(plan).includes(part));
+}
+
 /** Reads what the browser sent; anything unknown is left out, nothing typed is changed. */
 export function readArrivalForm(entries: FormEntries): ArrivalFormValues {
   const tree = nestEntries(entries);
@@ -80,7 +87,7 @@ export function readArrivalForm(entries: FormEntries): ArrivalFormValues {
 }
 
 /** The form as it opens: what was found before, else what the hunter said, for the counter to confirm. */
-export function arrivalValuesOf(animal: DescribedAnimal, arrival: ArrivalDetails | null, shop: FormShop): ArrivalFormValues {
+export function arrivalValuesOf(animal: DescribedAnimal, arrival: ArrivalDetails | null, shop: Pick<FormShop, 'unit' | 'locale'>): ArrivalFormValues {
   const known = arrival ?? animal;
   const gone = (part: string, place: string): boolean => known.missing.some((one) => one.part === part && one.place === place);
   const hurt = (part: string, place: string): string => arrival?.wounds.find((one) => one.part === part && one.place === place)?.severity ?? '';
@@ -179,7 +186,7 @@ function arrivalSchema(speciesId: SpeciesId, shop: FormShop, today: string) {
       if (found.test !== 'none' && found.sampleNumber === '') {
         context.addIssue({ code: 'custom', path: ['sampleNumber'], message: 'Write the sample number, so that the result can be matched to this animal.' });
       }
-      const species = SPECIES[speciesId];
+      const species = speciesOf(shop.species, speciesId);
       const live = impliedLiveGrams(species, found.weight, found.weightBasis);
       if (live < species.plausibleLiveGrams.from || live > species.plausibleLiveGrams.to) {
         context.addIssue({

@@ -1,5 +1,6 @@
 export {
   SPOTS,
+  spotsOf,
   arrivalValuesOf,
   parseArrivalForm,
   readArrivalForm,
@@ -30,6 +31,7 @@ export {
   fatPercentChoices,
   formChoices,
   poolPackMenu,
+  pricedSpecies,
   restChoices,
   sexChoices,
   sideChoices,
@@ -43,6 +45,7 @@ export {
   describedAnimal,
   describedInstructions,
   formValuesOf,
+  planOf,
   readOrderForm,
   withInstructions,
   type FormShop,

@@ -1,3 +1,4 @@
+import { findSpecies } from '@/lib/carcass';
 import { type NameCountry, cutName, minceName, sidedName, targetName } from '@/lib/cuts';
 import type { Tariff } from '@/lib/pricing';
 import { formatWeight, parseWeight } from '@/lib/units';
@@ -39,12 +40,12 @@ export function orderAnswers(values: OrderFormValues, shop: Shop): readonly Answ
   ];
 }
 
-function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale }: Shop): readonly Answer[] {
+function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale, species }: Shop): readonly Answer[] {
   const weight = parseWeight(animal.weight, { unit, locale });
   const weightWords = weight.ok && animal.weight.trim() !== '' ? `${formatWeight(weight.value, unit, locale)}, ${chosenLabel(basisChoices(), animal.weightBasis)}` : 'not told';
   return [
-    { label: 'Animal', answer: chosenLabel(speciesChoices(tariff), animal.speciesId) },
-    { label: 'Sex', answer: chosenLabel(sexChoices(animal.speciesId), animal.sex) },
+    { label: 'Animal', answer: chosenLabel(speciesChoices(tariff, species), animal.speciesId) },
+    { label: 'Sex', answer: chosenLabel(sexChoices(findSpecies(species, animal.speciesId)), animal.sex) },
     { label: 'Age', answer: chosenLabel(ageChoices(), animal.ageClass) },
     { label: 'Weight', answer: weightWords },
     { label: 'How it comes in', answer: chosenLabel(formChoices(), animal.form) + (animal.filletsOut ? ', fillets already taken out' : '') },

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { AGE_CLASSES, DELIVERY_FORMS, SEXES, SPECIES, SPECIES_IDS, WEIGHT_BASES, impliedLiveGrams } from '@/lib/carcass';
+import { AGE_CLASSES, DELIVERY_FORMS, SEXES, WEIGHT_BASES, impliedLiveGrams, speciesOf } from '@/lib/carcass';
 import type { Instructions } from '@/lib/instructions';
 import { REST_CHOICES } from '@/lib/instructions';
 import type { DescribedAnimal } from '@/lib/orders';
@@ -49,7 +49,7 @@ export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
     .object({
       formKey: z.string().min(8, 'This page has lost its place. Load it again; what you typed is kept on this phone.'),
       animal: z.object({
-        speciesId: oneOf(SPECIES_IDS, 'Choose which animal it is.'),
+        speciesId: oneOf(Object.keys(shop.species), 'Choose which animal it is.'),
         sex: oneOf(SEXES, 'Choose male, female or not known.'),
         ageClass: oneOf(AGE_CLASSES, 'Choose its age, or not known.'),
         weight: weightField(shop),
@@ -100,7 +100,7 @@ export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
 export function implausibleWeight(values: Pick<OrderFormValues, 'animal'>, shop: FormShop): string | null {
   const animal = describedAnimal(values, shop);
   if (!animal?.weight) return null;
-  const species = SPECIES[animal.speciesId];
+  const species = speciesOf(shop.species, animal.speciesId);
   const live = impliedLiveGrams(species, animal.weight.grams, animal.weight.basis);
   const { from, to } = species.plausibleLiveGrams;
   if (live >= from && live <= to) return null;

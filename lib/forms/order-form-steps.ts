@@ -1,9 +1,9 @@
 import { TARGETS, USUAL_CUTS } from '@/lib/cuts';
-import { PARTS } from '@/lib/carcass';
+import { partsOf } from '@/lib/carcass';
 import { orderFormEntries } from './order-form-entries';
 import { type OrderFormShop, applyIntent, findingsOf } from './order-form-intents';
 import type { FieldErrors } from './order-form-schema';
-import type { OrderFormValues } from './order-form-values';
+import { type OrderFormValues, planOf } from './order-form-values';
 
 /** Where the hunter is: filling in, or reading the answers over before sending. */
 export type OrderFormStep = 'edit' | 'check';
@@ -34,7 +34,7 @@ export function refusedForm(values: OrderFormValues, fieldErrors: FieldErrors): 
 
 /** Adds every cut the shop makes unless told otherwise, leaving to the rest what would be ground anyway. */
 function addUsualCuts(values: OrderFormValues, shop: OrderFormShop): OrderFormValues {
-  return PARTS.flatMap((part) => USUAL_CUTS[part])
+  return partsOf(planOf(values, shop)).flatMap((part) => USUAL_CUTS[part])
     .filter(({ target, cut }) => cut !== 'mince' && !values.lines.some((line) => line.target === target))
     .reduce((now, { target }) => applyIntent(now, `add:${target}`, shop), values);
 }

@@ -9,7 +9,7 @@ import {
   REST_CHOICES,
   usualSide,
 } from '@/lib/instructions';
-import { AGE_CLASSES, DELIVERY_FORMS, SEXES, SPECIES_IDS, WEIGHT_BASES, type PartPlace } from '@/lib/carcass';
+import { AGE_CLASSES, type BodyPlan, DELIVERY_FORMS, SEXES, WEIGHT_BASES, type PartPlace, type SpeciesBook, findSpecies } from '@/lib/carcass';
 import type { DescribedAnimal } from '@/lib/orders';
 import { type WeightUnit, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, rowsAt, textAt } from './form-entries';
@@ -56,7 +56,7 @@ export type OrderFormValues = {
 };
 
 /** What the form must know of the shop. */
-export type FormShop = { readonly unit: WeightUnit; readonly locale: string };
+export type FormShop = { readonly unit: WeightUnit; readonly locale: string; readonly species: SpeciesBook };
 
 /** An empty form: nothing chosen for the hunter. */
 export function blankOrderForm(formKey: string): OrderFormValues {
@@ -138,8 +138,8 @@ export function readOrderForm(entries: FormEntries): OrderFormValues {
  */
 export function describedAnimal(values: Pick<OrderFormValues, 'animal'>, shop: FormShop): DescribedAnimal | null {
   const { animal } = values;
-  const speciesId = oneOf(animal.speciesId, SPECIES_IDS);
-  if (!speciesId) return null;
+  const { speciesId } = animal;
+  if (!findSpecies(shop.species, speciesId)) return null;
   const basis = oneOf(animal.weightBasis, WEIGHT_BASES);
   const weight = basis && animal.weight.trim() !== '' ? parseWeight(animal.weight, shop) : null;
   const missing: readonly PartPlace[] = animal.filletsOut
@@ -158,6 +158,11 @@ export function describedAnimal(values: Pick<OrderFormValues, 'animal'>, shop: F
     diseaseZone: oneOf(animal.diseaseZone, ['yes', 'no', 'unsure'] as const) ?? 'unsure',
     missing,
   };
+}
+
+/** How the chosen animal is built; four-legged until one is chosen. */
+export function planOf({ animal }: Pick<OrderFormValues, 'animal'>, { species }: FormShop): BodyPlan {
+  return findSpecies(species, animal.speciesId)?.plan ?? 'four-legged';
 }
 
 /** The cutting instructions as far as they have been told. Never fails; see `describedAnimal`. */

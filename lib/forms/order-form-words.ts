@@ -1,4 +1,4 @@
-import { type AgeClass, type DeliveryForm, SPECIES, SPECIES_IDS, type Sex, type WeightBasis } from '@/lib/carcass';
+import { type AgeClass, type DeliveryForm, type Sex, type SpeciesBook, type SpeciesFigures, type WeightBasis } from '@/lib/carcass';
 import { type NameCountry, cutName, minceName } from '@/lib/cuts';
 import type { AddedFat, AntlerChoice, LineSide, RestChoice } from '@/lib/instructions';
 import type { Tariff } from '@/lib/pricing';
@@ -18,8 +18,11 @@ const FORM_WORDS: Readonly<Record<DeliveryForm, readonly [string, string]>> = {
 
 const BASIS_WORDS: Readonly<Record<WeightBasis, string>> = {
   live: 'alive, as it stood',
-  'field-dressed': 'gutted, hide and head on',
+  'field-dressed': 'gutted, with hide, head and legs',
+  'legs-off': 'gutted, lower legs off, with hide and head',
+  'hide-on': 'gutted, head and lower legs off, with hide',
   hanging: 'hanging, no hide, no head',
+  quarters: 'the quarters, with their bone',
   boneless: 'meat only, off the bone',
 };
 
@@ -41,14 +44,18 @@ const FAT_WORDS: Readonly<Record<AddedFat, string>> = { none: 'no fat added', po
 const ZONE_WORDS = { yes: 'Yes', no: 'No', unsure: 'I am not sure' } as const;
 
 /** Animals the shop has a price for; every animal where the list names none. */
-export function speciesChoices(tariff: Tariff): readonly Choice[] {
-  const priced = SPECIES_IDS.filter((id) => tariff.base.some((base) => base.speciesIds.includes(id)));
-  return (priced.length > 0 ? priced : SPECIES_IDS).map((id) => ({ value: id, label: capital(SPECIES[id].name) }));
+export function speciesChoices(tariff: Tariff, book: SpeciesBook): readonly Choice[] {
+  return Object.values(pricedSpecies(tariff, book)).map(({ id, name }) => ({ value: id, label: capital(name) }));
+}
+
+/** The same, with their figures: what a phone needs of the book. */
+export function pricedSpecies(tariff: Tariff, book: SpeciesBook): SpeciesBook {
+  const priced = Object.entries(book).filter(([id]) => tariff.base.some((base) => base.speciesIds.includes(id)));
+  return priced.length > 0 ? Object.fromEntries(priced) : book;
 }
 
 /** Male and female by the hunters' own words for the species, once it is known: 'Buck (male)'. */
-export function sexChoices(speciesId: string): readonly Choice[] {
-  const species = SPECIES_IDS.includes(speciesId as (typeof SPECIES_IDS)[number]) ? SPECIES[speciesId as (typeof SPECIES_IDS)[number]] : null;
+export function sexChoices(species: SpeciesFigures | null): readonly Choice[] {
   const word = (name: string | undefined, sex: string): string => (name ? `${capital(name)} (${sex})` : capital(sex));
   const values: Readonly<Record<Sex, string>> = {
     male: word(species?.maleName, 'male'),
@@ -63,7 +70,7 @@ export function ageChoices(): readonly Choice[] {
 }
 
 export function basisChoices(): readonly Choice[] {
-  return (['field-dressed', 'hanging', 'live', 'boneless'] as const).map((value) => ({ value, label: BASIS_WORDS[value] }));
+  return (['field-dressed', 'legs-off', 'hide-on', 'hanging', 'live', 'quarters', 'boneless'] as const).map((value) => ({ value, label: BASIS_WORDS[value] }));
 }
 
 export function formChoices(): readonly HintedChoice[] {

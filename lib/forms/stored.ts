@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { AGE_CLASSES, DELIVERY_FORMS, PARTS, SEXES, SPECIES_IDS, WEIGHT_BASES, WOUND_SEVERITIES } from '@/lib/carcass';
+import { AGE_CLASSES, DELIVERY_FORMS, PARTS, SEXES, WEIGHT_BASES, WOUND_SEVERITIES } from '@/lib/carcass';
 import { CUT_IDS, TARGET_IDS } from '@/lib/cuts';
 import { ADDED_FATS, ANTLER_CHOICES, type Edit, type Instructions, LINE_SIDES, PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
 import { type ArrivalDetails, CONDITIONS, type DescribedAnimal } from '@/lib/orders';
@@ -53,7 +53,7 @@ export const storedInstructions: z.ZodType<Instructions> = z.object({
 });
 
 export const storedAnimal: z.ZodType<DescribedAnimal> = z.object({
-  speciesId: z.enum(SPECIES_IDS),
+  speciesId: z.string().min(1).max(60),
   sex: z.enum(SEXES),
   ageClass: z.enum(AGE_CLASSES),
   weight: weight.nullable(),

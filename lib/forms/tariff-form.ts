@@ -1,4 +1,3 @@
-import { SPECIES_IDS } from '@/lib/carcass';
 import { CUT_IDS } from '@/lib/cuts';
 import { type BaseCharge, type BasePrice, type Tariff, type Tax, type WeightExtra, checkTariff } from '@/lib/pricing';
 import { type Result, minorDigits, parseMoney, parseRate, parseWeight, weighedQuantity } from '@/lib/units';
@@ -51,7 +50,7 @@ export function tariffFormValues(tariff: Tariff, locale: string): TariffFormValu
     base: tariff.base.map(({ id, name, speciesIds, charge, includes, taxId }) => ({
       id,
       name,
-      species: ticks(SPECIES_IDS, speciesIds),
+      species: ticks(speciesIds, speciesIds),
       kind: charge.kind,
       flat: charge.kind === 'flat' ? money(charge.amountMinor) : '',
       rate: charge.kind === 'per-weight' ? rate(charge.ratePer10k) : '',
@@ -204,7 +203,7 @@ export function parseTariffForm(
     return {
       id: idOf(row, taken.base),
       name: name(path, row.name),
-      speciesIds: SPECIES_IDS.filter((id) => row.species[id]),
+      speciesIds: Object.keys(row.species).filter((id) => row.species[id]),
       charge: charge(row, path),
       includes: current.perPiece.map((extra) => extra.id).filter((id) => row.includes[id]),
       taxId: taxOf(row.tax),

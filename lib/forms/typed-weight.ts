@@ -10,7 +10,7 @@ const gramsInUnit = { lb: 453.592_37, kg: 1000 } as const;
  * @example typedWeight(6804, { unit: 'lb', locale: 'en-US' }) // '15.0 lb'
  * @example typedWeight(54599, { unit: 'lb', locale: 'en-US' }) // '120.37 lb'
  */
-export function typedWeight(grams: number, shop: FormShop): string {
+export function typedWeight(grams: number, shop: Pick<FormShop, 'unit' | 'locale'>): string {
   const { unit, locale } = shop;
   const decimals = (most: number): string =>
     `${new Intl.NumberFormat(locale, { minimumFractionDigits: most, maximumFractionDigits: most, useGrouping: false }).format(grams / gramsInUnit[unit])} ${unit}`;

@@ -3,11 +3,12 @@ import {
   type AnimalFacts,
   type DeliveryForm,
   type PartPlace,
-  SPECIES,
   type Sex,
+  type SpeciesBook,
   type SpeciesId,
   type WeightBasis,
   type Wound,
+  speciesOf,
 } from '@/lib/carcass';
 import type { TestState } from '@/lib/rules';
 
@@ -67,12 +68,13 @@ export function factsOf(animal: DescribedAnimal, arrival: ArrivalDetails | null,
     form: found.form,
     missing: found.missing,
     wounds: arrival?.wounds ?? [],
+    gutShot: arrival?.conditions.includes('gut-shot') ?? false,
   };
 }
 
 /** The animal as people say it: 'white-tailed deer, doe', 'roe deer, kid'. */
-export function animalWords(animal: Pick<DescribedAnimal, 'speciesId' | 'sex' | 'ageClass'>): string {
-  const species = SPECIES[animal.speciesId];
+export function animalWords(animal: Pick<DescribedAnimal, 'speciesId' | 'sex' | 'ageClass'>, book: SpeciesBook): string {
+  const species = speciesOf(book, animal.speciesId);
   if (animal.ageClass === 'young') return `${species.name}, ${species.youngName}`;
   if (animal.sex === 'unknown') return species.name;
   return `${species.name}, ${animal.sex === 'male' ? species.maleName : species.femaleName}`;

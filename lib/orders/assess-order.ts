@@ -1,4 +1,4 @@
-import { type AnimalFacts, forecastCarcass } from '@/lib/carcass';
+import { type AnimalFacts, type SpeciesBook, forecastCarcass } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
 import type { Instructions } from '@/lib/instructions';
 import { type Plan, planOrder } from '@/lib/plan';
@@ -11,6 +11,7 @@ export type ShopView = {
   readonly unit: WeightUnit;
   readonly country: NameCountry;
   readonly diseaseZones: readonly string[];
+  readonly species: SpeciesBook;
 };
 
 /** One order as far as it is known. */
@@ -34,7 +35,7 @@ export type Assessment = {
  */
 export function assessOrder(order: OrderFacts, shop: ShopView): Assessment {
   const facts = factsOf(order.animal, order.arrival, order.hangingGrams);
-  const plan = planOrder(order.instructions, forecastCarcass(facts));
+  const plan = planOrder(order.instructions, forecastCarcass(facts, shop.species));
   const findings = findAll({
     stage: order.stage,
     instructions: order.instructions,

@@ -1,4 +1,4 @@
-import { ANATOMY, type TissueKey, readTissueKey, tissueKey } from '@/lib/carcass';
+import { ANATOMY, SIDES, type TissueKey, readTissueKey, tissueIn, tissueKey } from '@/lib/carcass';
 import { TARGETS, keepsBone } from '@/lib/cuts';
 import { type InstructionLine, placesOfLine } from '@/lib/instructions';
 
@@ -13,7 +13,8 @@ export function claimsOf(line: Pick<InstructionLine, 'target' | 'side' | 'cut'>)
   const tissues = keepsBone(line.cut)
     ? [...target.muscles, ...target.bones, ...target.covers]
     : target.muscles;
-  return placesOfLine(line).flatMap((place) => tissues.map((tissue) => tissueKey(place, tissue)));
+  // What lies across the middle, such as the frame of a bird, is claimed once by a cut of both halves.
+  return [...new Set(placesOfLine(line).flatMap((place) => tissues.map((tissue) => tissueIn(place, tissue))))];
 }
 
 /** A muscle or bone promised to more than one line. */
@@ -57,5 +58,9 @@ export function settleClaims(
 function hasMeat(line: InstructionLine, key: TissueKey, isPresent: (key: TissueKey) => boolean): boolean {
   const { kind, part, place } = readTissueKey(key);
   if (kind === 'muscle') return true;
-  return TARGETS[line.target].muscles.some((muscle) => ANATOMY[muscle].part === part && isPresent(tissueKey(place, muscle)));
+  const { muscles } = TARGETS[line.target];
+  const ofPart = muscles.filter((muscle) => ANATOMY[muscle].part === part);
+  // The frame of a bird has no meat of its own: it goes with whatever sits on it.
+  if (ofPart.length === 0) return muscles.some((muscle) => SIDES.some((side) => isPresent(tissueKey(side, muscle))));
+  return ofPart.some((muscle) => isPresent(tissueKey(place, muscle)));
 }

@@ -15,9 +15,13 @@ export function largestPiece(plan: Plan, { line }: PlannedLine): Range {
   return pieces
     .map((piece): Range => {
       const rows = plan.ledger.filter((row) => row.lineId === line.id && piece.includes(readTissueKey(row.key).place));
-      const shares = new Map(rows.map((row) => [row.key, row.grams > 0 ? row.packed / row.grams : 0]));
+      const wounded = new Map(plan.forecast.tissues.map(({ key, woundGrams }) => [key, woundGrams]));
+      const shares = new Map(rows.map((row) => {
+        const sound = row.grams - (wounded.get(row.key) ?? 0);
+        return [row.key, sound > 0 ? row.packed / sound : 0];
+      }));
       const likely = rows.reduce((sum, row) => sum + row.packed, 0);
-      return rangeOf(plan.forecast, (key) => shares.get(key) ?? 0, likely);
+      return rangeOf(plan.forecast, (key, isLost) => (isLost ? 0 : (shares.get(key) ?? 0)), likely);
     })
     .reduce((largest, one) => (one.high > largest.high ? one : largest), { low: 0, likely: 0, high: 0 });
 }

@@ -2,6 +2,7 @@ import {
   type CarcassForecast,
   type ForecastTissue,
   type TissueKey,
+  type Weighing,
   rangeOf,
   readTissueKey,
 } from '@/lib/carcass';
@@ -54,8 +55,8 @@ type Shares = Readonly<Record<Destination, number>>;
 const NOWHERE: Shares = { packed: 0, stewing: 0, grinding: 0, bone: 0, waste: 0, drying: 0, undecided: 0 };
 const DESTINATIONS = ['packed', ...POOLS] as const;
 
-/** Of the cover on a part kept on the bone, what stays on it rather than being trimmed away. Judgement. */
-const COVER_KEPT_PER_10K = 6_000;
+/** Of the cover on a part kept on the bone, what stays on it rather than being trimmed away; a bird keeps its skin. Judgement. */
+const COVER_KEPT_PER_10K = { 'four-legged': 6_000, bird: 10_000 } as const;
 
 /**
  * Plans one order: every tissue of the forecast goes to the line that claims it, or to what the hunter chose for
@@ -66,26 +67,27 @@ export function planOrder(instructions: Instructions, forecast: CarcassForecast)
   const present = new Set(forecast.tissues.map((tissue) => tissue.key));
   const { owner, doubles } = settleClaims(instructions.lines, (key) => present.has(key));
   const shares = new Map(
-    forecast.tissues.map((tissue) => [tissue.key, sharesOf(tissue, owner.get(tissue.key) ?? null, instructions)]),
+    forecast.tissues.map((tissue) => [tissue.key, sharesOf(tissue, owner.get(tissue.key) ?? null, instructions, forecast)]),
   );
   const ledger = forecast.tissues.map((tissue) =>
     ledgerRow(tissue, owner.get(tissue.key)?.id ?? null, shares.get(tissue.key) ?? NOWHERE),
   );
-  const range = (likely: number, weightOf: (key: TissueKey) => number): Range => rangeOf(forecast, weightOf, likely);
-  const share = (key: TissueKey, destination: Destination): number => (shares.get(key)?.[destination] ?? 0) / 10_000;
+  const range = (likely: number, weightOf: Weighing): Range => rangeOf(forecast, weightOf, likely);
+  const share = (key: TissueKey, isLost: boolean, destination: Destination): number =>
+    isLost ? (destination === 'waste' ? 1 : 0) : (shares.get(key)?.[destination] ?? 0) / 10_000;
 
   const lines = instructions.lines.map((line): PlannedLine => {
     const likely = sum(ledger.filter((row) => row.lineId === line.id).map((row) => row.packed));
     return {
       line,
-      packed: range(likely, (key) => (owner.get(key)?.id === line.id ? share(key, 'packed') : 0)),
+      packed: range(likely, (key, isLost) => (owner.get(key)?.id === line.id ? share(key, isLost, 'packed') : 0)),
       lost: doubles
         .filter((double) => double.lineIds.includes(line.id) && double.lineIds[0] !== line.id)
         .map((double) => double.key),
     };
   });
   const poolRange = (pool: PoolId): Range =>
-    range(sum(ledger.map((row) => row.pools[pool])), (key) => share(key, pool));
+    range(sum(ledger.map((row) => row.pools[pool])), (key, isLost) => share(key, isLost, pool));
   const pools: Record<PoolId, Range> = {
     stewing: poolRange('stewing'),
     grinding: poolRange('grinding'),
@@ -95,7 +97,8 @@ export function planOrder(instructions: Instructions, forecast: CarcassForecast)
     undecided: poolRange('undecided'),
   };
   const { products, mince } = planProducts(instructions, pools.grinding);
-  const homeward = (key: TissueKey): number => share(key, 'packed') + share(key, 'stewing') + share(key, 'grinding');
+  const homeward: Weighing = (key, isLost) =>
+    share(key, isLost, 'packed') + share(key, isLost, 'stewing') + share(key, isLost, 'grinding');
   return {
     forecast,
     lines,
@@ -112,30 +115,20 @@ export function planOrder(instructions: Instructions, forecast: CarcassForecast)
   };
 }
 
-function sharesOf(tissue: ForecastTissue, line: InstructionLine | null, instructions: Instructions): Shares {
+/** Where the sound grams of a tissue go; what a wound costs is waste. */
+function sharesOf(tissue: ForecastTissue, line: InstructionLine | null, instructions: Instructions, { species }: CarcassForecast): Shares {
   const { kind } = readTissueKey(tissue.key);
   switch (kind) {
     case 'drying':
       return { ...NOWHERE, drying: 10_000 };
     case 'bone':
       return line ? { ...NOWHERE, packed: 10_000 } : { ...NOWHERE, bone: 10_000 };
-    case 'cover':
-      return line
-        ? { ...NOWHERE, packed: COVER_KEPT_PER_10K, waste: 10_000 - COVER_KEPT_PER_10K }
-        : { ...NOWHERE, waste: 10_000 };
-    case 'muscle': {
-      const sound = 10_000 - tissue.woundLossPer10k;
-      const split = line ? squaredOff(CUTS[line.cut].split, instructions.squaredOff) : restSplit(instructions.rest);
-      const part = (per10k: number): number => Math.round((per10k * sound) / 10_000);
-      const shared = {
-        ...NOWHERE,
-        packed: part(split.packed),
-        stewing: part(split.stewing),
-        grinding: part(split.grinding),
-        undecided: part(split.undecided),
-      };
-      return { ...shared, waste: 10_000 - shared.packed - shared.stewing - shared.grinding - shared.undecided };
+    case 'cover': {
+      const kept = line ? COVER_KEPT_PER_10K[species.plan] : 0;
+      return { ...NOWHERE, packed: kept, waste: 10_000 - kept };
     }
+    case 'muscle':
+      return { ...NOWHERE, ...(line ? squaredOff(CUTS[line.cut].split, instructions.squaredOff) : restSplit(instructions.rest)) };
   }
 }
 
@@ -160,7 +153,7 @@ function restSplit(rest: Instructions['rest']): TrimSplit & { undecided: number 
 
 function ledgerRow(tissue: ForecastTissue, lineId: string | null, shares: Shares): LedgerRow {
   const grams = allocateByLargestRemainder(
-    tissue.grams,
+    tissue.grams - tissue.woundGrams,
     DESTINATIONS.map((destination) => shares[destination]),
   );
   const at = (destination: Destination): number => grams[DESTINATIONS.indexOf(destination)] ?? 0;
@@ -173,7 +166,7 @@ function ledgerRow(tissue: ForecastTissue, lineId: string | null, shares: Shares
       stewing: at('stewing'),
       grinding: at('grinding'),
       bone: at('bone'),
-      waste: at('waste'),
+      waste: at('waste') + tissue.woundGrams,
       drying: at('drying'),
       undecided: at('undecided'),
     },

@@ -1,4 +1,4 @@
-import { type Place, isDelivered, isSidedPart, tissueKey } from '@/lib/carcass';
+import { type Place, isDelivered, isSidedPart, tissueIn } from '@/lib/carcass';
 import { TARGETS, keepsBone } from '@/lib/cuts';
 import { type InstructionLine, placesOfLine } from '@/lib/instructions';
 import type { RuledOrder } from './rule';
@@ -8,7 +8,7 @@ import { partOfLine } from './wording';
 export function missingPlaces(line: InstructionLine, { plan }: RuledOrder): readonly Place[] {
   const part = partOfLine(line);
   const own = TARGETS[line.target].muscles.find((muscle) => part !== 'loin' || muscle === 'loin');
-  return placesOfLine(line).filter((place) => own && !isDelivered(plan.forecast.facts, tissueKey(place, own)));
+  return placesOfLine(line).filter((place) => own && !isDelivered(plan.forecast.facts, tissueIn(place, own)));
 }
 
 /** Whether a line keeps a bone that did not come, though its meat did: chops from quarters. */
@@ -17,7 +17,7 @@ export function isBoneMissing(line: InstructionLine, order: RuledOrder): boolean
   return (
     keepsBone(line.cut) &&
     missingPlaces(line, order).length === 0 &&
-    placesOfLine(line).some((place) => TARGETS[line.target].bones.some((bone) => !isDelivered(facts, tissueKey(place, bone))))
+    placesOfLine(line).some((place) => TARGETS[line.target].bones.some((bone) => !isDelivered(facts, tissueIn(place, bone))))
   );
 }
 

@@ -2,7 +2,7 @@ import { type AnimalFacts, forecastCarcass } from '@/lib/carcass';
 import type { CutId, TargetId } from '@/lib/cuts';
 import { type InstructionLine, type Instructions, type LineSide, newLine, usualSide } from '@/lib/instructions';
 import { planOrder } from '@/lib/plan';
-import type { Circumstances, RuledOrder, Stage } from './rule';
+import type { Circumstances, ExampleOrder, RuledOrder, Stage } from './rule';
 
 /** What an example changes of the plain order: an adult white-tailed doe of 100 lb field-dressed, everything minced. */
 export type ExampleChanges = {
@@ -37,15 +37,15 @@ export const PLAIN_INSTRUCTIONS: Instructions = {
   note: '',
 };
 
-/** An order for a rule's examples and tests: the plain one with changes, planned. */
-export function exampleOrder(changes: ExampleChanges = {}): () => RuledOrder {
-  return () => {
+/** An order for a rule's examples and tests: the plain one with changes, planned with the species of a book. */
+export function exampleOrder(changes: ExampleChanges = {}): ExampleOrder {
+  return (book) => {
     const facts = { ...PLAIN_FACTS, ...changes.facts };
     const instructions = { ...PLAIN_INSTRUCTIONS, ...changes.instructions, lines: changes.lines ?? [] };
     return {
       stage: changes.stage ?? 'order',
       instructions,
-      plan: planOrder(instructions, forecastCarcass(facts)),
+      plan: planOrder(instructions, forecastCarcass(facts, book)),
       circumstances: { diseaseZone: false, test: 'none', ...changes.circumstances, sex: facts.sex, form: facts.form },
       words: changes.words ?? { country: 'uk', unit: 'lb' },
     };

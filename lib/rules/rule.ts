@@ -1,4 +1,4 @@
-import type { DeliveryForm, PartId, Sex } from '@/lib/carcass';
+import type { DeliveryForm, PartId, Sex, SpeciesBook } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
 import type { Edit, Instructions } from '@/lib/instructions';
 import type { Plan } from '@/lib/plan';
@@ -58,6 +58,9 @@ export type Finding = {
   readonly suggestions: readonly Suggestion[];
 };
 
+/** An order made for a rule's examples. It takes the species it speaks of, so that no rule carries them about. */
+export type ExampleOrder = (book: SpeciesBook) => RuledOrder;
+
 /** What a reader of the rules sees of one: everything but the functions. */
 type RuleFacts = {
   /** Kebab-case, the same as the file's name. */
@@ -72,8 +75,8 @@ type RuleFacts = {
   readonly ground: 'safety' | 'law' | 'trade';
   readonly stages: readonly Stage[];
   readonly examples: {
-    readonly valid: readonly (() => RuledOrder)[];
-    readonly invalid: readonly { readonly order: () => RuledOrder; readonly messages: readonly string[] }[];
+    readonly valid: readonly ExampleOrder[];
+    readonly invalid: readonly { readonly order: ExampleOrder; readonly messages: readonly string[] }[];
   };
 };
 

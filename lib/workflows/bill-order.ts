@@ -39,7 +39,7 @@ export function billOf(order: StoredOrder, assessment: Assessment, shop: OrderFo
 export async function issueInvoice(actor: StaffActor, number: string, baseVersion: number): Promise<Outcome> {
   requirePermission(actor, 'invoice.issue');
   const settings = await shopSettings();
-  const shop = shopView(settings);
+  const shop = await shopView(settings);
   const at = now();
   const done = await changing(async (transaction) => {
     const order = await orderForChange(transaction, { number }, baseVersion);
@@ -93,7 +93,7 @@ function documentOf(
     shop: { name: settings.name, address: settings.address, phone: settings.phone, unit: shop.unit, locale: shop.locale },
     number: order.number,
     hunter: order.hunter.name,
-    animal: animalWords({ ...order.animal, ...(order.arrival && { sex: order.arrival.sex, ageClass: order.arrival.ageClass }) }),
+    animal: animalWords({ ...order.animal, ...(order.arrival && { sex: order.arrival.sex, ageClass: order.arrival.ageClass }) }, shop.species),
     origin: order.arrival ? `Tag ${order.arrival.tag}, licence ${order.arrival.licence}, killed ${order.arrival.killedOn}, ${order.arrival.killedWhere}` : '',
     bill,
     packed,

@@ -87,7 +87,7 @@ export async function changeWholeOrder(
   change: { readonly baseVersion: number; readonly values: OrderFormValues; readonly reason: string },
 ): Promise<Outcome> {
   const settings = await shopSettings();
-  const shop = shopView(settings);
+  const shop = await shopView(settings);
   const parsed = parseOrderForm(change.values, shop);
   if (!parsed.ok) return refuseFields(parsed.fieldErrors);
   const draft = parsed.value;
@@ -124,7 +124,7 @@ export async function answerWithOption(
   by: OrderKey,
   answer: { readonly questionId: number; readonly optionIndex: number },
 ): Promise<Outcome> {
-  const shop = shopView(await shopSettings());
+  const shop = await shopView(await shopSettings());
   const done = await changing(async (transaction) => {
     const order = (await loadOrder(transaction, by)) ?? refuseWithin('That order is not here any more.');
     const question = order.questions.find((one) => one.id === answer.questionId);

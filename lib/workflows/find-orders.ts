@@ -12,6 +12,7 @@ import {
 } from '@/lib/orders';
 import { formatWeight } from '@/lib/units';
 import { shopSettings } from './shop-settings';
+import { speciesBook } from './species-book';
 
 const PAGE_SIZE = 50;
 const OPEN_STATES: readonly OrderState[] = ['booked', 'received', 'hanging', 'on-hold', 'on-the-bench', 'packed', 'ready'];
@@ -48,6 +49,7 @@ export async function findOrders(
   requirePermission(actor, 'order.find');
   const text = (query.text ?? '').trim();
   const settings = await shopSettings();
+  const species = await speciesBook();
   const meant = text === '' ? null : await orderMeant(text);
   const page = Math.max(1, Math.min(10_000, Math.trunc(query.page ?? 1) || 1));
   const terms = searchTerms(text);
@@ -73,7 +75,7 @@ export async function findOrders(
         number: row.number,
         numberText: formatOrderNumber(row.number),
         hunterName: row.hunterName,
-        animalWords: animalWords({ ...row.animal, ...(row.arrival && { sex: row.arrival.sex, ageClass: row.arrival.ageClass }) }),
+        animalWords: animalWords({ ...row.animal, ...(row.arrival && { sex: row.arrival.sex, ageClass: row.arrival.ageClass }) }, species),
         state: row.state,
         stateWords: stateWords(row.state),
         createdAt: row.createdAt,

@@ -9,7 +9,7 @@ import { type StoredOrder, createOrder, listAudit, loadOrder, nextInCounter } fr
 import { readShop } from '@/lib/db/shop';
 import { latestTariff } from '@/lib/db/tariffs';
 import { type PlanView, planView } from '@/lib/documents';
-import { type OrderFormShop, type OrderFormValues, type ShopSettings, formValuesOf, parseOrderForm } from '@/lib/forms';
+import { type OrderFormShop, type OrderFormValues, type ShopSettings, formValuesOf, parseOrderForm, pricedSpecies } from '@/lib/forms';
 import { type ArrivalDetails, type Assessment, animalWords, assessOrder, formatOrderNumber, isChangeable, isForHunter, makeOrderNumber, packRows, searchKeyOf, stateWords, timelineWords } from '@/lib/orders';
 import type { Tariff } from '@/lib/pricing';
 import type { Currency } from '@/lib/units';
@@ -80,7 +80,7 @@ export async function placeOrder(
 ): Promise<{ readonly ok: true; readonly token: string } | (Refusal & { readonly values: OrderFormValues })> {
   const shop = await readShop(database());
   if (!shop) return { ...refuse('This shop is not open for orders yet.'), values };
-  const view = shopView(shop.settings);
+  const view = await shopView(shop.settings);
   const parsed = parseOrderForm(values, view);
   if (!parsed.ok) return { ...refuseFields(parsed.fieldErrors), values };
   const { animal, instructions, hunter, formKey } = parsed.value;
@@ -137,7 +137,7 @@ export async function readHunterOrder(token: string): Promise<HunterOrder | null
   if (!order) return null;
   const shop = await readShop(database());
   if (!shop) return null;
-  const view = shopView(shop.settings);
+  const view = await shopView(shop.settings);
   const assessment = assessStored(order, view);
   const weighed = new Map(order.weighings.map((one) => [one.lineKey, one]));
   const papers = invoicePapersOf(order, shop.settings);
@@ -151,7 +151,7 @@ export async function readHunterOrder(token: string): Promise<HunterOrder | null
     version: order.version,
     instructionVersion: order.instructionVersion,
     animal: order.animal,
-    animalWords: animalWords(facts),
+    animalWords: animalWords(facts, view.species),
     hunterName: order.hunter.name,
     shop: {
       ...(await hunterShop(shop.settings, order.tariff)),
@@ -218,16 +218,19 @@ function whatWasFound(arrival: ArrivalDetails): ArrivalDetails {
   return { ...arrival, licence: '', tag: '', sampleNumber: '', note: '' };
 }
 
-async function hunterShop(settings: ShopSettings, tariff?: Tariff): Promise<HunterShop> {
+async function hunterShop(settings: ShopSettings, booked?: Tariff): Promise<HunterShop> {
+  const view = await shopView(settings);
+  const tariff = booked ?? (await latestTariff(database())).tariff;
   return {
-    ...shopView(settings),
+    ...view,
+    species: pricedSpecies(tariff, view.species),
     name: settings.name,
     phone: settings.phone,
     address: settings.address,
     currency: settings.currency,
     cookGameTo: settings.cookGameTo,
     timeZone: settings.timeZone,
-    tariff: tariff ?? (await latestTariff(database())).tariff,
+    tariff,
   };
 }
 

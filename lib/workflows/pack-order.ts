@@ -14,7 +14,7 @@ import { shopView } from './shop-view';
 export async function savePacking(actor: StaffActor, number: string, baseVersion: number, entries: FormEntries): Promise<Outcome> {
   requirePermission(actor, 'pack.weigh');
   const settings = await shopSettings();
-  const shop = shopView(settings);
+  const shop = await shopView(settings);
   const known = await loadOrder(database(), { number });
   if (!known) return refuse('That order is not here any more.');
   const rows = packRows(known.instructions, assessStored(known, shop).plan, shop.country);

@@ -3,7 +3,7 @@ import { database } from '@/lib/db/client';
 import { now } from '@/lib/db/clock';
 import { type StoredOrder, loadOrder } from '@/lib/db/orders';
 import { type CuttingSheet, buildCuttingSheet } from '@/lib/documents';
-import type { ShopSettings } from '@/lib/forms';
+import type { OrderFormShop, ShopSettings } from '@/lib/forms';
 import { assessOrder, isFromZone } from '@/lib/orders';
 import { momentWords } from './clock';
 import { type InvoicePapers, invoicePapersOf } from './invoice-papers';
@@ -17,7 +17,7 @@ export async function cuttingSheets(
 ): Promise<{ readonly paper: ShopSettings['paper']; readonly sheets: readonly CuttingSheet[] }> {
   requirePermission(actor, 'sheet.print');
   const settings = await shopSettings();
-  const shop = shopView(settings);
+  const shop = await shopView(settings);
   const printed = momentWords(now(), settings);
   const orders = await Promise.all(numbers.slice(0, 500).map((number) => loadOrder(database(), { number })));
   return {
@@ -28,7 +28,7 @@ export async function cuttingSheets(
 
 function sheetOf(
   order: StoredOrder,
-  { shop, settings, printed }: { readonly shop: ReturnType<typeof shopView>; readonly settings: ShopSettings; readonly printed: string },
+  { shop, settings, printed }: { readonly shop: OrderFormShop; readonly settings: ShopSettings; readonly printed: string },
 ): CuttingSheet {
   const { plan } = assessOrder({ stage: 'cutting', animal: order.animal, arrival: order.arrival, hangingGrams: order.hangingGrams, instructions: order.instructions }, shop);
   return buildCuttingSheet({

@@ -68,7 +68,7 @@ export async function readOrder(actor: StaffActor, number: string): Promise<Staf
   const order = await loadOrder(database(), { number });
   if (!order) return null;
   const settings = await shopSettings();
-  const shop = shopView(settings);
+  const shop = await shopView(settings);
   const assessment = assessStored(order, shop);
   const papers = invoicePapersOf(order, settings);
   const seesMoney = can(actor, 'prices.read');
@@ -81,7 +81,7 @@ export async function readOrder(actor: StaffActor, number: string): Promise<Staf
     steps: stepsFrom(order.state),
     hunter: order.hunter,
     animal: order.animal,
-    animalWords: animalWords({ ...order.animal, ...(order.arrival && { sex: order.arrival.sex, ageClass: order.arrival.ageClass }) }),
+    animalWords: animalWords({ ...order.animal, ...(order.arrival && { sex: order.arrival.sex, ageClass: order.arrival.ageClass }) }, shop.species),
     arrival: order.arrival,
     arrivalValues: arrivalValuesOf(order.animal, order.arrival, shop),
     hangingGrams: order.hangingGrams,

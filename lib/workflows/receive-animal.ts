@@ -24,7 +24,7 @@ export async function receiveAnimal(
   const known = await loadOrder(database(), { number });
   if (!known) return refuse('That order is not here any more.');
   const settings = await shopSettings();
-  const shop = shopView(settings);
+  const shop = await shopView(settings);
   const parsed = parseArrivalForm(values, { speciesId: known.animal.speciesId, shop, today: dayIn(settings.timeZone, now()) });
   if (!parsed.ok) return refuseFields(parsed.fieldErrors);
   const details = parsed.value;
@@ -73,7 +73,7 @@ function onTheRail(order: StoredOrder, { weight }: ArrivalDetails): number | nul
 export async function recordHanging(actor: StaffActor, number: string, baseVersion: number, weightText: string): Promise<Outcome> {
   requirePermission(actor, 'order.receive');
   const settings = await shopSettings();
-  const shop = shopView(settings);
+  const shop = await shopView(settings);
   const weight = parseWeight(weightText, shop);
   if (!weight.ok) return refuseFields({ weight: weight.message });
   if (weight.value === 0) return refuseFields({ weight: 'Write what the scale shows; it reads more than nothing.' });

@@ -1,11 +1,13 @@
 import type { OrderFormShop, ShopSettings } from '@/lib/forms';
+import { speciesBook } from './species-book';
 
-/** What the core needs to know of the shop: units, words, zones. */
-export function shopView(settings: ShopSettings): OrderFormShop {
+/** What the core needs to know of the shop: units, words, zones, and the species as it knows them. */
+export async function shopView(settings: ShopSettings): Promise<OrderFormShop> {
   return {
     unit: settings.unit,
     locale: settings.locale,
     country: settings.nameCountry,
     diseaseZones: settings.diseaseZones,
+    species: await speciesBook(),
   };
 }

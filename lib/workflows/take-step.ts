@@ -1,6 +1,7 @@
 import { type StaffActor, requirePermission } from '@/lib/access';
 import { recordAudit } from '@/lib/db/audit';
 import type { StoredOrder } from '@/lib/db/orders';
+import type { OrderFormShop } from '@/lib/forms';
 import { type OrderStep, canStep, stateWords, stepFrom } from '@/lib/orders';
 import { assessStored } from './assess-stored';
 import { changing, orderForChange, refuseWithin, saveChange } from './change-order';
@@ -21,7 +22,7 @@ type PlainStep = keyof typeof STEP_PERMISSION;
 export async function takeStep(actor: StaffActor, number: string, baseVersion: number, step: OrderStep): Promise<Outcome> {
   if (!isPlainStep(step)) return refuse('That step has a page of its own.');
   requirePermission(actor, STEP_PERMISSION[step]);
-  const shop = shopView(await shopSettings());
+  const shop = await shopView(await shopSettings());
   const done = await changing(async (transaction) => {
     const order = await orderForChange(transaction, { number }, baseVersion);
     if (!canStep(order.state, step)) refuseWithin(`This animal is ${stateWords(order.state)}; that step is not open from here.`);
@@ -38,7 +39,7 @@ function isPlainStep(step: OrderStep): step is PlainStep {
   return Object.hasOwn(STEP_PERMISSION, step);
 }
 
-function refuseTheKnife(order: StoredOrder, shop: ReturnType<typeof shopView>): void {
+function refuseTheKnife(order: StoredOrder, shop: OrderFormShop): void {
   const stop = assessStored(order, shop, 'cutting').findings.find((finding) => finding.severity === 'stop');
   if (stop) refuseWithin(`The knife stays down. ${stop.message}`);
   const open = order.questions.filter((question) => question.answeredAt === null).length;

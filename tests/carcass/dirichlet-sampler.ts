@@ -27,9 +27,15 @@ function gamma(shape: number, next: () => number): number {
   }
 }
 
+/** One log-normal weight of this median and relative spread. */
+export function drawWeight(median: number, cv: number, next: () => number): number {
+  return median * Math.exp(Math.sqrt(Math.log1p(cv * cv)) * normal(next));
+}
+
 /** One carcass drawn from a share tree: the weighted sum of its shares. */
 export function drawShare(node: ShareNode, weightOf: (key: TissueKey) => number, next: () => number): number {
   if ('leaf' in node) return weightOf(node.leaf);
+  if (!('children' in node)) throw new Error('Only a tree of splits is drawn here');
   const draws = node.children.map(({ mean }) => gamma(mean * node.concentration, next));
   const total = draws.reduce((sum, one) => sum + one, 0);
   return node.children.reduce((sum, child, at) => sum + ((draws[at] ?? 0) / total) * drawShare(child.node, weightOf, next), 0);

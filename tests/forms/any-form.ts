@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { AGE_CLASSES, DELIVERY_FORMS, SEXES, SPECIES_IDS, WEIGHT_BASES } from '@/lib/carcass';
+import { AGE_CLASSES, DELIVERY_FORMS, SEXES, PUBLISHED_IDS, WEIGHT_BASES, PUBLISHED_SPECIES } from '@/lib/carcass';
 import { CUT_IDS, TARGET_IDS } from '@/lib/cuts';
 import { type OrderFormShop, type OrderFormValues, readOrderForm } from '@/lib/forms';
 import { ADDED_FATS, ANTLER_CHOICES, LINE_SIDES, REST_CHOICES } from '@/lib/instructions';
@@ -37,7 +37,7 @@ export const anyOrderForm: fc.Arbitrary<OrderFormValues> = fc
   .record({
     head: fc.record({
       formKey: chosen(['form-key-1']),
-      'animal.speciesId': chosen(SPECIES_IDS),
+      'animal.speciesId': chosen(PUBLISHED_IDS),
       'animal.sex': chosen(SEXES),
       'animal.ageClass': chosen(AGE_CLASSES),
       'animal.weight': weight,
@@ -74,10 +74,10 @@ export const anyOrderForm: fc.Arbitrary<OrderFormValues> = fc
 
 /** Shops that weigh and write in different ways. */
 export const formShops: readonly OrderFormShop[] = [
-  { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: ['Osmer County'] },
-  { unit: 'kg', locale: 'de-DE', country: 'uk', diseaseZones: [] },
-  { unit: 'kg', locale: 'de-CH', country: 'uk', diseaseZones: [] },
-  { unit: 'lb', locale: 'fr-CA', country: 'us', diseaseZones: [] },
+  { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: ['Osmer County'], species: PUBLISHED_SPECIES },
+  { unit: 'kg', locale: 'de-DE', country: 'uk', diseaseZones: [], species: PUBLISHED_SPECIES },
+  { unit: 'kg', locale: 'de-CH', country: 'uk', diseaseZones: [], species: PUBLISHED_SPECIES },
+  { unit: 'lb', locale: 'fr-CA', country: 'us', diseaseZones: [], species: PUBLISHED_SPECIES },
 ];
 
 export const anyFormShop = fc.constantFrom(...formShops);

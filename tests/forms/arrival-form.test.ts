@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { AGE_CLASSES, DELIVERY_FORMS, SEXES, SPECIES, SPECIES_IDS, WOUND_SEVERITIES } from '@/lib/carcass';
-import { type ArrivalFormValues, type FormShop, SPOTS, arrivalValuesOf, parseArrivalForm, readArrivalForm } from '@/lib/forms';
+import { AGE_CLASSES, DELIVERY_FORMS, SEXES, PUBLISHED_IDS, WOUND_SEVERITIES, publishedSpecies, PUBLISHED_SPECIES } from '@/lib/carcass';
+import { type ArrivalFormValues, type FormShop, SPOTS, spotsOf, arrivalValuesOf, parseArrivalForm, readArrivalForm } from '@/lib/forms';
 import { CONDITIONS, type ArrivalDetails, type DescribedAnimal } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
 import { anyFormShop, formShops, hostileTexts } from './any-form';
 
-const pounds: FormShop = { unit: 'lb', locale: 'en-US' };
+const pounds: FormShop = { unit: 'lb', locale: 'en-US', species: PUBLISHED_SPECIES };
 const today = '2026-11-25';
 const told: DescribedAnimal = {
   speciesId: 'white-tailed-deer', sex: 'female', ageClass: 'adult', weight: { grams: 70_000, basis: 'live' }, form: 'hide-on',
@@ -32,9 +32,11 @@ test('the form opens with what the hunter told, to be confirmed, and with nothin
 });
 
 test('every part has a spot at every place, under one name', () => {
-  expect(SPOTS.map(({ id }) => id)).toEqual([
+  expect(spotsOf('four-legged').map(({ id }) => id)).toEqual([
     'left-fillet', 'right-fillet', 'left-loin', 'right-loin', 'left-haunch', 'right-haunch', 'left-shoulder', 'right-shoulder', 'middle-neck', 'left-ribs', 'right-ribs',
   ]);
+  expect(spotsOf('bird')).toHaveLength(7);
+  expect(spotsOf('bird').length + spotsOf('four-legged').length).toBe(SPOTS.length);
 });
 
 test('what was found is read part by part', () => {
@@ -87,7 +89,7 @@ describe('a form is not taken', () => {
 
 const anyFound: fc.Arbitrary<{ animal: DescribedAnimal; arrival: ArrivalDetails }> = fc
   .record({
-    speciesId: fc.constantFrom(...SPECIES_IDS),
+    speciesId: fc.constantFrom(...PUBLISHED_IDS),
     share: fc.double({ min: 0.02, max: 0.98, noNaN: true }),
     sex: fc.constantFrom(...SEXES),
     ageClass: fc.constantFrom(...AGE_CLASSES),
@@ -100,7 +102,7 @@ const anyFound: fc.Arbitrary<{ animal: DescribedAnimal; arrival: ArrivalDetails 
     diseaseZone: fc.boolean(),
   })
   .map(({ speciesId, share, wounds, missing, ...rest }) => {
-    const { from, to } = SPECIES[speciesId].plausibleLiveGrams;
+    const { from, to } = publishedSpecies(speciesId).plausibleLiveGrams;
     return {
       animal: { ...told, speciesId },
       arrival: {

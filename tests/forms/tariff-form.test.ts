@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { applyTariffIntent, parseTariffForm, readTariffForm, tariffFormEntries, tariffFormValues, type TariffFormValues } from '@/lib/forms';
-import { SPECIES_IDS } from '@/lib/carcass';
+import { PUBLISHED_IDS } from '@/lib/carcass';
 import { defaultTariff as seeded } from '@/seed/default-tariff';
 
 // A form lists the animals in the order of the species; which order they are stored in means nothing.
 const defaultTariff = {
   ...seeded,
-  base: seeded.base.map((row) => ({ ...row, speciesIds: SPECIES_IDS.filter((id) => row.speciesIds.includes(id)) })),
+  base: seeded.base.map((row) => ({ ...row, speciesIds: PUBLISHED_IDS.filter((id) => row.speciesIds.includes(id)) })),
 };
 
 const opened = { current: defaultTariff, locale: 'en-US' };

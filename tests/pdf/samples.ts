@@ -1,4 +1,4 @@
-import type { AnimalFacts } from '@/lib/carcass';
+import { type AnimalFacts, PUBLISHED_SPECIES } from '@/lib/carcass';
 import { type CuttingSheet, type InvoiceDocument, type SheetInput, buildCuttingSheet, buildInvoice } from '@/lib/documents';
 import type { InstructionLine, Instructions } from '@/lib/instructions';
 import { type ArrivalDetails, type DescribedAnimal, assessOrder, makeOrderNumber } from '@/lib/orders';
@@ -75,7 +75,7 @@ export function makeSheet(changes: {
   const instructions = { ...plain, ...changes.instructions };
   const described = { ...animal, ...changes.animal };
   const found = changes.arrival === null ? null : { ...arrival, sex: described.sex, ageClass: described.ageClass, ...changes.arrival };
-  const shop = { name: 'Alder Creek Game Processing', locale: 'en-US', unit: changes.unit ?? 'lb', country: changes.country ?? 'us', diseaseZones: [] } as const;
+  const shop = { name: 'Alder Creek Game Processing', species: PUBLISHED_SPECIES, locale: 'en-US', unit: changes.unit ?? 'lb', country: changes.country ?? 'us', diseaseZones: [] } as const;
   const hangingGrams = changes.hangingGrams ?? null;
   const { plan } = assessOrder({ stage: 'cutting', animal: described, arrival: found, hangingGrams, instructions }, shop);
   const input: SheetInput = {
@@ -205,7 +205,7 @@ export function makeInvoice(isEstimate = false): InvoiceDocument {
   const instructions = { ...plain, lines: [makeLine('loin', 'medallions')] };
   const { plan } = assessOrder(
     { stage: 'cutting', animal, arrival: null, hangingGrams: 41_912, instructions },
-    { unit: 'lb', country: 'us', diseaseZones: [] },
+    { unit: 'lb', country: 'us', diseaseZones: [], species: PUBLISHED_SPECIES },
   );
   return buildInvoice({
     title: isEstimate ? 'Estimate, not an invoice' : 'Invoice 2026-0042',

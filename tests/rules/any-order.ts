@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { type AnimalFacts, forecastCarcass } from '@/lib/carcass';
+import { type AnimalFacts, forecastCarcass, PUBLISHED_SPECIES } from '@/lib/carcass';
 import { NAME_COUNTRIES } from '@/lib/cuts';
 import { type Instructions } from '@/lib/instructions';
 import { planOrder } from '@/lib/plan';
@@ -16,7 +16,7 @@ export function orderOf(instructions: Instructions, facts: AnimalFacts, around: 
     stage,
     words,
     instructions,
-    plan: planOrder(instructions, forecastCarcass(facts)),
+    plan: planOrder(instructions, forecastCarcass(facts, PUBLISHED_SPECIES)),
     circumstances: { diseaseZone, test, sex: facts.sex, form: facts.form },
   };
 }

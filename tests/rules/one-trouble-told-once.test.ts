@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type AnimalFacts, forecastCarcass } from '@/lib/carcass';
+import { type AnimalFacts, forecastCarcass, PUBLISHED_SPECIES } from '@/lib/carcass';
 import { type Instructions, type InstructionLine, newLine } from '@/lib/instructions';
 import { planOrder } from '@/lib/plan';
 import { type Circumstances, findAll } from '@/lib/rules';
@@ -84,7 +84,7 @@ test.each(cases)('$what is told as $told', ({ lines, facts, instructions, circum
   const findings = findAll({
     stage: 'order',
     instructions: wishes,
-    plan: planOrder(wishes, forecastCarcass(animal)),
+    plan: planOrder(wishes, forecastCarcass(animal, PUBLISHED_SPECIES)),
     circumstances: { diseaseZone: false, test: 'none', ...circumstances, sex: animal.sex, form: animal.form },
     words: { country: 'uk', unit: 'lb' },
   });

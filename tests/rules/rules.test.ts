@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { PUBLISHED_SPECIES } from '@/lib/carcass';
 import { type Finding, RULES, type Rule, type RuledOrder, afterEdits, findAll, hasStop } from '@/lib/rules';
 import { anyOrder } from './any-order';
 
@@ -37,7 +38,7 @@ describe('the registry', () => {
 });
 
 describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (id, rule) => {
-  const findings = rule.examples.invalid.flatMap(({ order }) => rule.find(order()).map((finding) => ({ finding, order: order() })));
+  const findings = rule.examples.invalid.flatMap(({ order }) => rule.find(order(PUBLISHED_SPECIES)).map((finding) => ({ finding, order: order(PUBLISHED_SPECIES) })));
 
   it('says in plain words why, from where and of what it is', () => {
     expect(rule.why.length).toBeGreaterThan(80);
@@ -52,17 +53,17 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (id, rule) =>
   it('has examples of both kinds, each at a stage it runs at', () => {
     expect(rule.examples.valid.length).toBeGreaterThan(0);
     expect(rule.examples.invalid.length).toBeGreaterThan(0);
-    for (const { order } of rule.examples.invalid) expect(rule.stages).toContain(order().stage);
+    for (const { order } of rule.examples.invalid) expect(rule.stages).toContain(order(PUBLISHED_SPECIES).stage);
   });
 
   it('finds nothing in its good examples', () => {
-    for (const order of rule.examples.valid) expect(rule.find(order())).toEqual([]);
+    for (const order of rule.examples.valid) expect(rule.find(order(PUBLISHED_SPECIES))).toEqual([]);
   });
 
   it('says exactly this of its bad examples', () => {
     for (const { order, messages } of rule.examples.invalid) {
       expect(messages.length).toBeGreaterThan(0);
-      expect(rule.find(order()).map(({ message }) => message)).toEqual(messages);
+      expect(rule.find(order(PUBLISHED_SPECIES)).map(({ message }) => message)).toEqual(messages);
     }
   });
 
@@ -78,7 +79,7 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (id, rule) =>
 
   it('gives each finding its own key', () => {
     for (const { order } of rule.examples.invalid) {
-      const keys = rule.find(order()).map(({ key }) => key);
+      const keys = rule.find(order(PUBLISHED_SPECIES)).map(({ key }) => key);
       expect(new Set(keys).size).toBe(keys.length);
       for (const key of keys) expect(key.startsWith(`${id}|`)).toBe(true);
     }

@@ -4,11 +4,11 @@ import { momentWords } from '@/app/staff/_components/moments';
 import '@/app/staff/_components/counter.css';
 import { can } from '@/lib/access';
 import { requireStaff } from '@/lib/auth/current-staff';
-import { SPECIES, SPECIES_IDS } from '@/lib/carcass';
 import { CUT_IDS, type CutId, type NameCountry, cutName } from '@/lib/cuts';
 import { capital, tariffFormEntries, tariffFormValues } from '@/lib/forms';
 import { readTariff } from '@/lib/workflows/prices';
 import { shopSettings } from '@/lib/workflows/shop-settings';
+import { speciesBook } from '@/lib/workflows/species-book';
 import { ExamplePrice } from './example-price';
 import { PriceForm } from './price-form';
 import { PriceList } from './price-list';
@@ -18,9 +18,9 @@ export const metadata = { title: null };
 /** The price list: to read for the counter, to change for the owner. */
 export default async function PricesPage({ searchParams }: PageProps<'/staff/prices'>) {
   const staff = await requireStaff('prices.read');
-  const [{ tariff, versionId, since, by }, shop, { done }] = await Promise.all([readTariff(staff), shopSettings(), searchParams]);
+  const [{ tariff, versionId, since, by }, shop, book, { done }] = await Promise.all([readTariff(staff), shopSettings(), speciesBook(), searchParams]);
   const mayChange = can(staff, 'prices.write');
-  const species = SPECIES_IDS.map((id) => ({ value: id, label: capital(SPECIES[id].name) }));
+  const species = Object.values(book).map(({ id, name }) => ({ value: id, label: capital(name) }));
   return (
     <main className="page wide" id="main">
       <PageHeader title="Prices" lede={`In force since ${momentWords(since, shop)}, set by ${by}. Without tax.`} />
@@ -36,7 +36,7 @@ export default async function PricesPage({ searchParams }: PageProps<'/staff/pri
         />
       ) : (
         <div className="split">
-          <PriceList tariff={tariff} locale={shop.locale} country={shop.nameCountry} />
+          <PriceList tariff={tariff} locale={shop.locale} country={shop.nameCountry} species={book} />
           <ExamplePrice tariff={tariff} locale={shop.locale} species={species} />
         </div>
       )}

@@ -1,15 +1,15 @@
-import { SPECIES, SPECIES_IDS } from '@/lib/carcass';
+import type { SpeciesBook } from '@/lib/carcass';
 import { CUT_IDS, type NameCountry, cutName } from '@/lib/cuts';
 import { figureText } from '@/lib/forms';
 import type { BaseCharge, Tariff } from '@/lib/pricing';
 import { formatMoney, formatRate } from '@/lib/units';
 
-type PriceListProps = { readonly tariff: Tariff; readonly locale: string; readonly country: NameCountry };
+type PriceListProps = { readonly tariff: Tariff; readonly locale: string; readonly country: NameCountry; readonly species: SpeciesBook };
 
 type Row = { readonly id: string; readonly name: string; readonly detail: string; readonly prices: readonly string[]; readonly taxId: string | null };
 
 /** The price list to read out to a customer. */
-export function PriceList({ tariff, locale, country }: PriceListProps) {
+export function PriceList({ tariff, locale, country, species }: PriceListProps) {
   const { currency, weightUnit } = tariff;
   const money = (minor: number): string => formatMoney(minor, currency, locale);
   const rate = (per10k: number): string => `${formatRate(per10k, currency, locale)} a ${weightUnit}`;
@@ -20,7 +20,7 @@ export function PriceList({ tariff, locale, country }: PriceListProps) {
         id,
         name,
         detail: [
-          SPECIES_IDS.filter((species) => speciesIds.includes(species)).map((species) => SPECIES[species].name).join(', '),
+          Object.values(species).filter(({ id }) => speciesIds.includes(id)).map(({ name }) => name).join(', '),
           ...(includes.length > 0
             ? [`with ${tariff.perPiece.filter((extra) => includes.includes(extra.id)).map((extra) => extra.name.toLowerCase()).join(', ')}`]
             : []),

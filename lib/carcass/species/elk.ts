@@ -5,14 +5,22 @@ const LB = 453.59237;
 
 export const elk: Species = {
   id: 'elk',
+  plan: 'four-legged',
   name: 'elk',
   maleName: 'bull',
   femaleName: 'cow',
   youngName: 'calf',
-  antlered: 'male',
+  trophy: { name: 'antlers', on: 'male' },
   plausibleLiveGrams: { from: 60_000, to: 550_000, source: 'MEMORY' },
   fieldDressedPerLive: { mean: 0.7, sd: 0.03, n: 0, source: 'JUDGEMENT', why: 'As the mule deer of B589R.' },
-  hangingPerFieldDressed: { mean: 0.833, sd: 0.025, n: 6, source: 'HUNTCONS', why: 'Bulls of 437 lb field-dressed with 73 lb of head and hide; spread is judgement.' },
+  fieldDressed: {
+    per10k: { 'lower-legs': 200, head: 520, hide: 950, hanging: 8330 },
+    concentration: 222,
+    n: 6,
+    source: 'HUNTCONS',
+    why: 'Bulls of 437 lb field-dressed with 73 lb of head and hide; spread of 2.5 points and the division of what comes off are judgement.',
+  },
+  girth: [],
   typicalWeights: [
     { sex: 'male', ageClass: 'adult', basis: 'field-dressed', grams: { mean: Math.round(437 * LB), sd: Math.round(60 * LB), n: 6, source: 'HUNTCONS', why: 'Mean of six bulls; spread is judgement.' } },
     { sex: 'female', ageClass: 'adult', basis: 'field-dressed', grams: { mean: Math.round(340 * LB), sd: Math.round(40 * LB), n: 0, source: 'JUDGEMENT', why: 'Cows run about three quarters of a bull.' } },
@@ -26,12 +34,14 @@ export const elk: Species = {
     carcass: {
       per10k: { meat: 6000, bone: 2350, cover: 1400, drying: 250 },
       concentration: 250,
+      n: 12,
       source: 'HUNTCONS',
       why: 'Boneless 60% of the skinned, headless carcass, n = 12. How the rest divides is judgement.',
     },
     meat: {
       per10k: meatShares({ haunch: 4238, saddle: 1523, shoulder: 2000, neck: 900, ribs: 1339 }),
       concentration: 1000,
+      n: 0,
       source: 'PJFNS2009',
       why: 'Leg and saddle of red deer hinds, the nearest relative measured; the rest divided by judgement.',
     },

@@ -1,4 +1,3 @@
-import { SPECIES } from '@/lib/carcass';
 import { PLAIN_INSTRUCTIONS, exampleOrder } from '../example-order';
 import { mend } from '../mend';
 import { type RuledOrder, defineRule } from '../rule';
@@ -9,10 +8,9 @@ const KEPT = { ...PLAIN_INSTRUCTIONS.keep, antlers: 'skull-plate' } as const;
 
 function antlerless({ instructions, circumstances, plan }: RuledOrder): readonly Antlerless[] {
   if (instructions.keep.antlers === 'none') return [];
-  const { speciesId, ageClass } = plan.forecast.facts;
-  const species = SPECIES[speciesId];
-  if (ageClass === 'young') return [{ name: species.youngName }];
-  return circumstances.sex === 'female' ? [{ name: species.femaleName }] : [];
+  const { facts, species } = plan.forecast;
+  if (facts.ageClass === 'young' || species.trophy === null) return [{ name: facts.ageClass === 'young' ? species.youngName : species.name }];
+  return circumstances.sex === 'female' && species.trophy.on === 'male' ? [{ name: species.femaleName }] : [];
 }
 
 export const antlersOnAnAntlerlessAnimal = defineRule<Antlerless>({

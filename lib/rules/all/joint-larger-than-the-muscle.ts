@@ -77,7 +77,7 @@ export const jointLargerThanTheMuscle = defineRule<Oversize>({
           lines: [exampleLine('a', 'saddle', 'boned-and-rolled', { size: { kind: 'weight', grams: 9_000 } })],
           words: { country: 'us', unit: 'kg' },
         }),
-        messages: ['You asked for saddle boned, rolled and tied at 9.00 kg apiece; the saddle of this animal makes about 3.03 kg (2.63 to 3.48).'],
+        messages: ['You asked for saddle boned, rolled and tied at 9.00 kg apiece; the saddle of this animal makes about 3.03 kg (2.62 to 3.46).'],
       },
     ],
   },

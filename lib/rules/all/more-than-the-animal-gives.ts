@@ -39,7 +39,7 @@ export const moreThanTheAnimalGives = defineRule<ShortPromise>({
       },
       {
         order: exampleOrder({ instructions: { products: [{ productId: 'fresh-sausage', gameGrams: 40_000 }] } }),
-        messages: ['You asked for 88.2 lb of your meat in fresh sausage; what is left for grinding is about 44.5 lb (40.1 to 49.3).'],
+        messages: ['You asked for 88.2 lb of your meat in fresh sausage; what is left for grinding is about 44.5 lb (39.9 to 49.1).'],
       },
       {
         order: exampleOrder({

@@ -33,14 +33,14 @@ export const probablyShort = defineRule<ShortPromise>({
     invalid: [
       {
         order: exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { askedGrams: 2_850 })] }),
-        messages: ['You asked for 6.3 lb of loin medallions, and it may fall short: this animal gives about 5.9 lb (5.1 to 6.8).'],
+        messages: ['You asked for 6.3 lb of loin medallions, and it may fall short: this animal gives about 5.9 lb (5.0 to 6.7).'],
       },
       {
         order: exampleOrder({
           instructions: { products: [{ productId: 'fresh-sausage', gameGrams: 21_000 }] },
           words: { country: 'us', unit: 'kg' },
         }),
-        messages: ['You asked for 21.00 kg of your meat in fresh sausage, and it may fall short: what is left for grinding is about 20.16 kg (18.17 to 22.37).'],
+        messages: ['You asked for 21.00 kg of your meat in fresh sausage, and it may fall short: what is left for grinding is about 20.16 kg (18.09 to 22.29).'],
       },
     ],
   },

@@ -5,7 +5,7 @@ import BetterSqlite3 from 'better-sqlite3';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { databaseFile } from '@/lib/db/data-folder';
 import { ORDER_STATES } from '@/lib/orders';
-import { SPECIES_IDS } from '@/lib/carcass';
+import { PUBLISHED_IDS } from '@/lib/carcass';
 import { preparedDataFolder } from '../prepared-database';
 
 const run = promisify(execFile);
@@ -31,7 +31,7 @@ afterAll(() => {
 test('the invented season has animals of every species, in every state', () => {
   expect(one('SELECT count(*) FROM "Order"')).toBeGreaterThanOrEqual(60);
   expect(new Set(all('SELECT DISTINCT state FROM "Order"'))).toEqual(new Set(ORDER_STATES));
-  expect(new Set(all('SELECT DISTINCT speciesId FROM "Order"'))).toEqual(new Set(SPECIES_IDS));
+  expect(new Set(all('SELECT DISTINCT speciesId FROM "Order"'))).toEqual(new Set(PUBLISHED_IDS));
 });
 
 test('questions stand open and answered, instructions have several versions, animals are unpaid, paid in part and paid', () => {

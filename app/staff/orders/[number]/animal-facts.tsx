@@ -17,7 +17,7 @@ export function AnimalFacts({ order }: { readonly order: StaffOrder }) {
         {weight ? `${words(weight.grams)}, ${chosenLabel(basisChoices(), weight.basis)}` : 'no weight told'}
       </Fact>
       <Fact name="Sex, age">
-        {chosenLabel(sexChoices(animal.speciesId), known.sex)}, {chosenLabel(ageChoices(), known.ageClass).toLowerCase()}
+        {chosenLabel(sexChoices(order.assessment.plan.forecast.species), known.sex)}, {chosenLabel(ageChoices(), known.ageClass).toLowerCase()}
       </Fact>
       <Fact name="Came as">{chosenLabel(formChoices(), known.form)}</Fact>
       {arrival ? (

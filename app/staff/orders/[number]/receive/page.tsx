@@ -14,7 +14,7 @@ export const metadata = { title: null };
 /** Everything that is taken down when an animal comes through the door, on one screen. */
 export default async function ReceivePage({ params }: PageProps<'/staff/orders/[number]/receive'>) {
   const { order } = await openOrder((await params).number, 'order.receive');
-  const { shop, animal } = order;
+  const { shop } = order;
   const isOpen = order.state === 'booked' || order.state === 'received' || order.state === 'hanging' || order.state === 'on-hold';
   const task = order.arrival ? 'Correct what came in' : 'Take it in';
   const today = isoDay(new Date(), shop.timeZone);
@@ -28,9 +28,10 @@ export default async function ReceivePage({ params }: PageProps<'/staff/orders/[
           days={{ today, yesterday: addDays(today, -1) }}
           unit={shop.unit}
           country={shop.nameCountry}
+          plan={order.assessment.plan.forecast.species.plan}
           shapes={hunterShapes}
           expected={expectedWords(order)}
-          choices={{ sex: sexChoices(animal.speciesId), age: ageChoices(), form: FORM_WORDS, basis: BASIS_WORDS }}
+          choices={{ sex: sexChoices(order.assessment.plan.forecast.species), age: ageChoices(), form: FORM_WORDS, basis: BASIS_WORDS }}
         />
       ) : (
         <p className="notice stop">This animal is {order.stateWords}; what came in can no longer be changed.</p>

@@ -6,6 +6,7 @@ import { Field, FieldGroup } from '@/app/_components/field';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { ActionForm } from '@/app/staff/_components/action-form';
 import { CONDITION_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
+import type { BodyPlan } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
 import type { Choice } from '@/lib/forms';
 import { CONDITIONS } from '@/lib/orders';
@@ -21,13 +22,15 @@ type ReceiveFormProps = {
   readonly days: { readonly today: string; readonly yesterday: string };
   readonly unit: WeightUnit;
   readonly country: NameCountry;
+  /** How the animal is built: which parts it has. */
+  readonly plan: BodyPlan;
   readonly shapes: DrawnShapes;
   /** What the hunter's telling comes to, as a check on the scale. */
   readonly expected: string;
   readonly choices: Readonly<Record<'sex' | 'age' | 'form' | 'basis', readonly Choice[]>>;
 };
 
-export function ReceiveForm({ order, title, values, days, unit, country, shapes, expected, choices }: ReceiveFormProps) {
+export function ReceiveForm({ order, title, values, days, unit, country, plan, shapes, expected, choices }: ReceiveFormProps) {
   const killedOn = useRef<HTMLInputElement>(null);
   const setDay = (day: string): void => {
     if (killedOn.current) killedOn.current.value = day;
@@ -111,7 +114,7 @@ export function ReceiveForm({ order, title, values, days, unit, country, shapes,
 
             <section className="stack" aria-labelledby="parts">
               <h2 id="parts">Wounds and what did not come</h2>
-              <SpotGrid shapes={shapes} values={answer.values} country={country} />
+              <SpotGrid shapes={shapes} values={answer.values} country={country} plan={plan} />
             </section>
           </div>
           <div className="buttons bar">

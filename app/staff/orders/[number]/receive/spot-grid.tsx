@@ -3,18 +3,18 @@
 import { useState } from 'react';
 import { CarcassDrawing, type DrawnShapes } from '@/app/_components/carcass-drawing';
 import type { ChartPartState } from '@/app/_components/carcass-chart';
-import { PARTS, isSidedPart } from '@/lib/carcass';
+import { type BodyPlan, isSidedPart, partsOf } from '@/lib/carcass';
 import { type NameCountry, partName, sidedName } from '@/lib/cuts';
-import { SPOTS, capital } from '@/lib/forms';
+import { SPOTS, capital, spotsOf } from '@/lib/forms';
 import { SPOT_STATES, SPOT_WORDS, nextSpotState } from './receive-values';
 
-type SpotGridProps = { readonly shapes: DrawnShapes; readonly values: Readonly<Record<string, string>>; readonly country: NameCountry };
+type SpotGridProps = { readonly shapes: DrawnShapes; readonly values: Readonly<Record<string, string>>; readonly country: NameCountry; readonly plan: BodyPlan };
 
 /** Left and right of every part, each a menu. Where script runs, the drawing shows the same and a tap on it moves the menu on. */
-export function SpotGrid({ shapes, values, country }: SpotGridProps) {
+export function SpotGrid({ shapes, values, country, plan }: SpotGridProps) {
   const [spots, setSpots] = useState<Readonly<Record<string, string>>>(() => Object.fromEntries(SPOTS.map(({ id }) => [id, values[`spots.${id}`] ?? ''])));
   const set = (id: string, state: string): void => setSpots((before) => ({ ...before, [id]: state }));
-  const chartParts = SPOTS.map(({ id, part, place }): ChartPartState => {
+  const chartParts = spotsOf(plan).map(({ id, part, place }): ChartPartState => {
     const state = spots[id] ?? '';
     const name = capital(sidedName(partName(part, country), place));
     return {
@@ -56,7 +56,7 @@ export function SpotGrid({ shapes, values, country }: SpotGridProps) {
           </tr>
         </thead>
         <tbody>
-          {PARTS.map((part) => {
+          {partsOf(plan).map((part) => {
             const name = partName(part, country);
             return (
               <tr key={part}>
@@ -76,7 +76,7 @@ export function SpotGrid({ shapes, values, country }: SpotGridProps) {
       </table>
       {/* The menus say all of it; the drawing is for the eye and the finger. */}
       <div className="spot-charts script-only" aria-hidden="true">
-        {(['left', 'right'] as const).map((side) => (
+        {plan === 'four-legged' && (['left', 'right'] as const).map((side) => (
           <figure className="chart" key={side}>
             <figcaption>{capital(side)}</figcaption>
             <CarcassDrawing shapes={shapes} side={side} parts={chartParts.filter((part) => part.side === side || part.side === 'middle')} isPointerOnly showsMuscles={false} />
