@@ -1,4 +1,7 @@
 export { claimsOf, settleClaims, type DoubleClaim } from './claims';
+export { chanceOfWishes, type WishChance } from './fit/chance-of-wishes';
+export { fitWishes, type Fit, type FitWhy, type FittedWish } from './fit/fit-wishes';
+export { addedToOwn, leastOwnGrams, type FitPoolId, type PoolSupply, type ProductWish } from './fit/wishes';
 export { largestPiece } from './pieces';
 export {
   POOLS,

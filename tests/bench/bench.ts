@@ -1,9 +1,13 @@
 import { performance } from 'node:perf_hooks';
-import { type AnimalFacts, SPECIES_IDS, forecastCarcass } from '@/lib/carcass';
+import fc from 'fast-check';
+import loadHighs, { type Highs } from 'highs';
+import { type AnimalFacts, PUBLISHED_IDS, forecastCarcass, PUBLISHED_SPECIES } from '@/lib/carcass';
 import { TARGET_IDS, cutsOf } from '@/lib/cuts';
 import { type InstructionLine, type Instructions, newLine } from '@/lib/instructions';
-import { planOrder } from '@/lib/plan';
+import { fitWishes, planOrder } from '@/lib/plan';
 import { findAll } from '@/lib/rules';
+import { anyFit } from '../plan/any-fit';
+import { solveWithHighs } from '../plan/highs-fit';
 
 // How long one order takes, in milliseconds and as a ratio: the same run also turns each plan into JSON and back, which
 // a machine does at its own speed, so that the ratio can be compared where the milliseconds cannot.
@@ -12,7 +16,7 @@ const ORDERS = 2_000;
 
 function facts(serial: number): AnimalFacts {
   return {
-    speciesId: SPECIES_IDS[serial % SPECIES_IDS.length] ?? 'roe-deer',
+    speciesId: PUBLISHED_IDS[serial % PUBLISHED_IDS.length] ?? 'roe-deer',
     sex: serial % 2 ? 'male' : 'female',
     ageClass: 'adult',
     weight: null,
@@ -59,7 +63,7 @@ function run(lineCount: number): { readonly core: number; readonly rules: number
     const animal = facts(serial);
     const wish = instructions(serial, lineCount);
     const start = performance.now();
-    const plan = planOrder(wish, forecastCarcass(animal));
+    const plan = planOrder(wish, forecastCarcass(animal, PUBLISHED_SPECIES));
     const planned = performance.now();
     findAll({
       stage: 'order',
@@ -83,5 +87,30 @@ for (const lineCount of [2, 4, 8, 16, 32]) {
   const both = core + rules;
   console.log(
     `${String(lineCount).padStart(5)}  ${core.toFixed(3).padStart(13)}  ${rules.toFixed(3).padStart(6)}  ${both.toFixed(3).padStart(8)}  ${json.toFixed(3).padStart(15)}  ${(both / json).toFixed(2).padStart(5)}`,
+  );
+}
+
+// How long one fit of made things to pools takes, in microseconds and as a ratio: the same run gives some of the same
+// fits, amounts and draws, to HiGHS.
+
+const FITS = 10_000;
+const FITS_BY_HIGHS = 200;
+
+function runFits(wishCount: number, highs: Highs): { readonly fit: number; readonly byHighs: number } {
+  const size = { pools: { min: 4, max: 4 }, wishes: { min: wishCount, max: wishCount }, mostGrams: 60_000 };
+  const cases = fc.sample(anyFit(size), { seed: wishCount, numRuns: FITS });
+  const fit = cases.map(({ supplies, wishes }) => timed(() => fitWishes(supplies, wishes)));
+  const byHighs = cases.slice(0, FITS_BY_HIGHS).map((one) => timed(() => solveWithHighs(highs, one, { withDraws: true })));
+  return { fit: median(fit) * 1_000, byHighs: median(byHighs) * 1_000 };
+}
+
+const highs = await loadHighs();
+runFits(6, highs);
+console.log(`\n${FITS} fits to 4 pools each, ${FITS_BY_HIGHS} of them by HiGHS as well, median microseconds a fit`);
+console.log('wishes    fit    HiGHS  HiGHS/fit');
+for (const wishCount of [2, 4, 6, 8, 12]) {
+  const { fit, byHighs } = runFits(wishCount, highs);
+  console.log(
+    `${String(wishCount).padStart(6)}  ${fit.toFixed(1).padStart(5)}  ${byHighs.toFixed(0).padStart(7)}  ${(byHighs / fit).toFixed(0).padStart(9)}`,
   );
 }
