@@ -16,6 +16,7 @@ export const CUT_IDS = [
   'shank-slices',
   'diced',
   'mince',
+  'set-aside-whole',
   'leave-out',
 ] as const;
 export type CutId = (typeof CUT_IDS)[number];
@@ -26,6 +27,8 @@ export type TrimSplit = {
   readonly stewing: number;
   readonly grinding: number;
   readonly waste: number;
+  /** Kept in whole pieces for jerky. */
+  readonly whole?: number;
 };
 
 export type Cut = {
@@ -216,6 +219,16 @@ export const CUTS: Readonly<Record<CutId, Cut>> = {
     sizing: 'none',
     packing: 'weight',
     action: 'TO MINCE',
+    source: PRACTICE,
+  },
+  'set-aside-whole': {
+    id: 'set-aside-whole',
+    targets: ['haunch', ...HAUNCH_MUSCLES, 'loin'],
+    bone: 'out',
+    split: { packed: 0, stewing: 0, grinding: 700, waste: 200, whole: 9_100 },
+    sizing: 'none',
+    packing: 'weight',
+    action: 'WHOLE MUSCLE FOR JERKY',
     source: PRACTICE,
   },
   'leave-out': {

@@ -10,5 +10,6 @@ export {
   type NameCountry,
 } from './names';
 export { USUAL_CUTS, isUsual } from './usual';
+export { muscleLengthMm, muscleThicknessMm } from './muscle-shape';
 export { gramsPerPerson } from './person-portion';
 export { TARGETS, TARGET_IDS, knifeOrder, targetsOfPart, targetsOfPlan, type Target, type TargetId } from './targets';

@@ -65,6 +65,7 @@ const CUT_NAMES: Readonly<Record<CutId, Words>> = {
   'shank-slices': { us: 'sawn slices', uk: 'sawn slices' },
   diced: { us: 'stew meat', uk: 'diced for stewing' },
   mince: { us: 'ground', uk: 'mince' },
+  'set-aside-whole': { us: 'whole, for jerky', uk: 'whole, for jerky' },
   'leave-out': { us: 'leave out', uk: 'leave out' },
 };
 

@@ -259,6 +259,7 @@ const MAKE_WORDS: Readonly<Record<CutId, readonly [make: string, manner: string]
   'shank-slices': ['SLICES', 'saw'],
   diced: ['DICE', 'for stew'],
   mince: ['TO MINCE', ''],
+  'set-aside-whole': ['KEEP WHOLE', 'for jerky'],
   'leave-out': ['LEAVE OUT', ''],
 };
 

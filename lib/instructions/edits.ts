@@ -69,14 +69,13 @@ function applyEdit(now: Instructions, edit: Edit): Instructions {
       return { ...now, rest: edit.rest };
     case 'set-fat':
       return { ...now, mince: { ...now.mince, addedFat: edit.addedFat, fatPercent: edit.fatPercent } };
-    case 'set-product':
-      return {
-        ...now,
-        products: [
-          ...now.products.filter((product) => product.productId !== edit.productId),
-          ...(edit.gameGrams > 0 ? [{ productId: edit.productId, gameGrams: edit.gameGrams }] : []),
-        ],
-      };
+    case 'set-product': {
+      // Its place in the order stays: the order is who is served first.
+      const product = { productId: edit.productId, gameGrams: edit.gameGrams };
+      const isThere = now.products.some(({ productId }) => productId === edit.productId);
+      const products = isThere ? now.products.map((one) => (one.productId === edit.productId ? product : one)) : [...now.products, product];
+      return { ...now, products: products.filter(({ gameGrams }) => gameGrams > 0) };
+    }
     case 'set-antlers':
       return { ...now, keep: { ...now.keep, antlers: edit.antlers } };
     case 'set-keep':

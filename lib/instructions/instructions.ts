@@ -37,7 +37,7 @@ export type RestChoice = (typeof REST_CHOICES)[number];
 export const ADDED_FATS = ['none', 'pork', 'beef'] as const;
 export type AddedFat = (typeof ADDED_FATS)[number];
 
-export const PRODUCT_IDS = ['fresh-sausage'] as const;
+export const PRODUCT_IDS = ['fresh-sausage', 'snack-sticks', 'summer-sausage', 'jerky'] as const;
 export type ProductId = (typeof PRODUCT_IDS)[number];
 
 export type MadeProduct = {

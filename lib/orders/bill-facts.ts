@@ -1,8 +1,7 @@
 import { CUTS, type NameCountry, cutName, minceName, sidedName, targetName } from '@/lib/cuts';
 import type { Instructions } from '@/lib/instructions';
-import { PRODUCTS, type Plan, addedFatGrams, isProductId } from '@/lib/plan';
+import { PRODUCTS, type Plan, addedFatGrams, addedToFinished, isProductId } from '@/lib/plan';
 import type { BillFacts } from '@/lib/pricing';
-import { roundHalfUp } from '@/lib/units';
 import type { ArrivalDetails } from './animal';
 
 /** One weighing at the packing table, by the key of its line, pool or product. */
@@ -93,7 +92,7 @@ export function billFacts(input: {
     if (row.cutId !== 'product' || !isProductId(productId)) return [];
     const finishedGrams = gramsOf(row);
     return finishedGrams > 0
-      ? [{ productId, finishedGrams, addedGrams: roundHalfUp(finishedGrams * PRODUCTS[productId].addedPorkPer10k, 10_000) }]
+      ? [{ productId, finishedGrams, addedGrams: addedToFinished(productId, finishedGrams) }]
       : [];
   });
   return {

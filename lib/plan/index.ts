@@ -11,4 +11,15 @@ export {
   type PlannedLine,
   type PoolId,
 } from './plan-order';
-export { PRODUCTS, addedFatGrams, isProductId, planProducts, type PlannedProduct, type ProductRecipe } from './products';
+export { forecastPieces, type PackedMuscle, type PieceForecast } from './piece-forecast';
+export {
+  PRODUCTS,
+  PRODUCT_POOLS,
+  addedFatGrams,
+  addedToFinished,
+  isProductId,
+  planProducts,
+  type PlannedProduct,
+  type ProductPool,
+  type ProductRecipe,
+} from './products';

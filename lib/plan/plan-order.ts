@@ -3,6 +3,7 @@ import {
   type ForecastTissue,
   type TissueKey,
   type Weighing,
+  chanceIn,
   rangeOf,
   readTissueKey,
 } from '@/lib/carcass';
@@ -10,10 +11,11 @@ import { CUTS, type TrimSplit } from '@/lib/cuts';
 import type { InstructionLine, Instructions } from '@/lib/instructions';
 import { type Range, allocateByLargestRemainder } from '@/lib/units';
 import { type DoubleClaim, settleClaims } from './claims';
-import { type PlannedProduct, planProducts } from './products';
+import { type PieceForecast, forecastPieces } from './piece-forecast';
+import { PRODUCT_POOLS, type PlannedProduct, type ProductPool, planProducts } from './products';
 
 /** Where meat that no cut packs ends up. Undecided: nobody has said. */
-export const POOLS = ['stewing', 'grinding', 'bone', 'waste', 'drying', 'undecided'] as const;
+export const POOLS = ['stewing', 'grinding', 'whole-muscle', 'bone', 'waste', 'drying', 'undecided'] as const;
 export type PoolId = (typeof POOLS)[number];
 
 /** Where every gram of one tissue goes. `packed` + all pools = `grams`, exactly. */
@@ -29,6 +31,10 @@ export type PlannedLine = {
   readonly line: InstructionLine;
   /** What it packs. Grams. */
   readonly packed: Range;
+  /** Probability, 0 to 1, that it packs the amount asked; null where none is named. */
+  readonly chance: number | null;
+  /** How many pieces and packets that makes, and how many people it feeds. */
+  readonly pieces: PieceForecast;
   /** Tissues it claimed but an earlier line keeps. */
   readonly lost: readonly TissueKey[];
 };
@@ -52,7 +58,7 @@ export type Plan = {
 type Destination = 'packed' | PoolId;
 type Shares = Readonly<Record<Destination, number>>;
 
-const NOWHERE: Shares = { packed: 0, stewing: 0, grinding: 0, bone: 0, waste: 0, drying: 0, undecided: 0 };
+const NOWHERE: Shares = { packed: 0, stewing: 0, grinding: 0, 'whole-muscle': 0, bone: 0, waste: 0, drying: 0, undecided: 0 };
 const DESTINATIONS = ['packed', ...POOLS] as const;
 
 /** Of the cover on a part kept on the bone, what stays on it rather than being trimmed away; a bird keeps its skin. Judgement. */
@@ -77,10 +83,14 @@ export function planOrder(instructions: Instructions, forecast: CarcassForecast)
     isLost ? (destination === 'waste' ? 1 : 0) : (shares.get(key)?.[destination] ?? 0) / 10_000;
 
   const lines = instructions.lines.map((line): PlannedLine => {
-    const likely = sum(ledger.filter((row) => row.lineId === line.id).map((row) => row.packed));
+    const rows = ledger.filter((row) => row.lineId === line.id);
+    const its: Weighing = (key, isLost) => (owner.get(key)?.id === line.id ? share(key, isLost, 'packed') : 0);
+    const packed = range(sum(rows.map((row) => row.packed)), its);
     return {
       line,
-      packed: range(likely, (key, isLost) => (owner.get(key)?.id === line.id ? share(key, isLost, 'packed') : 0)),
+      packed,
+      chance: line.askedGrams === null ? null : chanceIn(forecast, its, line.askedGrams),
+      pieces: forecastPieces(line, packed, rows.filter(({ key }) => readTissueKey(key).kind === 'muscle')),
       lost: doubles
         .filter((double) => double.lineIds.includes(line.id) && double.lineIds[0] !== line.id)
         .map((double) => double.key),
@@ -91,14 +101,17 @@ export function planOrder(instructions: Instructions, forecast: CarcassForecast)
   const pools: Record<PoolId, Range> = {
     stewing: poolRange('stewing'),
     grinding: poolRange('grinding'),
+    'whole-muscle': poolRange('whole-muscle'),
     bone: poolRange('bone'),
     waste: poolRange('waste'),
     drying: poolRange('drying'),
     undecided: poolRange('undecided'),
   };
-  const { products, mince } = planProducts(instructions, pools.grinding);
+  const held = (of: readonly ProductPool[]): Weighing => (key, isLost) =>
+    of.reduce((sum, pool) => sum + share(key, isLost, pool), 0);
+  const { products, mince } = planProducts(instructions, pools, (of, grams) => chanceIn(forecast, held(of), grams));
   const homeward: Weighing = (key, isLost) =>
-    share(key, isLost, 'packed') + share(key, isLost, 'stewing') + share(key, isLost, 'grinding');
+    share(key, isLost, 'packed') + share(key, isLost, 'stewing') + held(PRODUCT_POOLS)(key, isLost);
   return {
     forecast,
     lines,
@@ -109,7 +122,7 @@ export function planOrder(instructions: Instructions, forecast: CarcassForecast)
     products,
     mince,
     packedTotal: range(
-      sum(ledger.map((row) => row.packed + row.pools.stewing + row.pools.grinding)),
+      sum(ledger.map((row) => row.packed + row.pools.stewing + row.pools.grinding + row.pools['whole-muscle'])),
       homeward,
     ),
   };
@@ -128,8 +141,12 @@ function sharesOf(tissue: ForecastTissue, line: InstructionLine | null, instruct
       return { ...NOWHERE, packed: kept, waste: 10_000 - kept };
     }
     case 'muscle':
-      return { ...NOWHERE, ...(line ? squaredOff(CUTS[line.cut].split, instructions.squaredOff) : restSplit(instructions.rest)) };
+      return meatShares(line ? squaredOff(CUTS[line.cut].split, instructions.squaredOff) : restSplit(instructions.rest));
   }
+}
+
+function meatShares({ whole = 0, ...split }: TrimSplit & { readonly undecided: number }): Shares {
+  return { ...NOWHERE, ...split, 'whole-muscle': whole };
 }
 
 function squaredOff(split: TrimSplit, to: Instructions['squaredOff']): TrimSplit & { undecided: number } {
@@ -165,6 +182,7 @@ function ledgerRow(tissue: ForecastTissue, lineId: string | null, shares: Shares
     pools: {
       stewing: at('stewing'),
       grinding: at('grinding'),
+      'whole-muscle': at('whole-muscle'),
       bone: at('bone'),
       waste: at('waste') + tissue.woundGrams,
       drying: at('drying'),

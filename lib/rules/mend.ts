@@ -1,5 +1,5 @@
 import type { TissueKey } from '@/lib/carcass';
-import { PRODUCTS, type Plan, planOrder, settleClaims } from '@/lib/plan';
+import { PRODUCTS, type Plan, type PlannedProduct, planOrder, settleClaims } from '@/lib/plan';
 import { type Edit, applyEdits } from '@/lib/instructions';
 import { type WeightUnit, formatWeight, scaleHalfUp } from '@/lib/units';
 import type { RuledOrder, Suggestion } from './rule';
@@ -46,21 +46,29 @@ export function mend(order: RuledOrder, suggestion: Suggestion): readonly Sugges
       consequence: [
         suggestion.consequence,
         ...lines.map(({ line }) => `The amount asked of ${lineWords(line, order.words)} is taken off.`),
-        ...products.map(({ productId, gameGrams }) =>
-          `${sentence(PRODUCTS[productId].name)} is made of ${formatWeight(roundedDown(gameGrams.low, unit), unit)} of your meat.`,
+        ...products.map((product) =>
+          sureFor(product, unit) === 0
+            ? `${sentence(PRODUCTS[product.productId].name)} is taken off your list.`
+            : `${sentence(PRODUCTS[product.productId].name)} is made of ${formatWeight(sureFor(product, unit), unit)} of your meat.`,
         ),
       ].join(' '),
       edits: [
         ...suggestion.edits,
         ...lines.map(({ line }): Edit => ({ kind: 'set-asked', lineId: line.id, askedGrams: null })),
-        ...products.map(({ productId, gameGrams }): Edit => ({
+        ...products.map((product): Edit => ({
           kind: 'set-product',
-          productId,
-          gameGrams: roundedDown(gameGrams.low, unit),
+          productId: product.productId,
+          gameGrams: sureFor(product, unit),
         })),
       ],
     },
   ];
+}
+
+/** Own meat that nine animals in ten have for a product; nothing where that makes no batch. */
+function sureFor({ there, leastGrams }: PlannedProduct, unit: WeightUnit): number {
+  const sure = roundedDown(there.low, unit);
+  return sure < leastGrams ? 0 : sure;
 }
 
 /**
@@ -70,8 +78,22 @@ export function mend(order: RuledOrder, suggestion: Suggestion): readonly Sugges
  */
 export function roundedDown(grams: number, unit: WeightUnit): number {
   if (unit === 'kg') return Math.floor(grams / 50) * 50;
-  const tenths = Math.floor((grams * 1_000_000) / TENTH_OF_A_POUND);
+  return tenthsOfAPound(Math.floor((grams * 1_000_000) / TENTH_OF_A_POUND));
+}
+
+function tenthsOfAPound(tenths: number): number {
   return scaleHalfUp({ value: tenths, times: TENTH_OF_A_POUND, over: 1_000_000 });
+}
+
+/**
+ * The smallest weight a person would write that is not below this: tenths of a pound, or steps of 50 g.
+ *
+ * @example roundedUp(3176, 'lb') // 3221, which is 7.1 lb
+ */
+export function roundedUp(grams: number, unit: WeightUnit): number {
+  if (unit === 'kg') return Math.ceil(grams / 50) * 50;
+  const tenths = Math.floor((grams * 1_000_000) / TENTH_OF_A_POUND);
+  return tenthsOfAPound(tenthsOfAPound(tenths) >= grams ? tenths : tenths + 1);
 }
 
 type Standing = { readonly present: ReadonlySet<TissueKey>; readonly pairs: ReadonlySet<string> };

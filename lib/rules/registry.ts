@@ -1,4 +1,5 @@
 import { antlersOnAnAntlerlessAnimal } from './all/antlers-on-an-antlerless-animal';
+import { belowBatchMinimum } from './all/below-batch-minimum';
 import { bonedMeatHasNoNames } from './all/boned-meat-has-no-names';
 import { capeAfterSkinning } from './all/cape-after-skinning';
 import { jointLargerThanTheMuscle } from './all/joint-larger-than-the-muscle';
@@ -11,6 +12,7 @@ import { partNotDelivered } from './all/part-not-delivered';
 import { partWithoutDestination } from './all/part-without-destination';
 import { porkInANoPorkOrder } from './all/pork-in-a-no-pork-order';
 import { probablyShort } from './all/probably-short';
+import { setAsideForNothing } from './all/set-aside-for-nothing';
 import { sliceTooThinOrTooThick } from './all/slice-too-thin-or-too-thick';
 import { smallAnimalManyCuts } from './all/small-animal-many-cuts';
 import { waitForTestResult } from './all/wait-for-test-result';
@@ -25,11 +27,13 @@ export const RULES: readonly Rule[] = [
   porkInANoPorkOrder,
   musclePromisedTwice,
   moreThanTheAnimalGives,
+  belowBatchMinimum,
   bonedMeatHasNoNames,
   partNotDelivered,
   woundedPartKeptWhole,
   probablyShort,
   jointLargerThanTheMuscle,
+  setAsideForNothing,
   sliceTooThinOrTooThick,
   antlersOnAnAntlerlessAnimal,
   capeAfterSkinning,

@@ -20,15 +20,8 @@ export function shortPromises(order: RuledOrder, degree: Shortfall): readonly Sh
     .map(({ line, packed }): ShortPromise => ({ of: 'line', line, asked: line.askedGrams ?? 0, gives: packed }));
   const products = order.plan.products
     .filter((product) => shortfallOfProduct(product, order) === degree)
-    .map((product): ShortPromise => ({ of: 'product', product, asked: product.askedGrams, gives: thereIsFor(product, order) }));
+    .map((product): ShortPromise => ({ of: 'product', product, asked: product.askedGrams, gives: product.there }));
   return [...lines, ...products];
-}
-
-/** What is left for grinding when the products written earlier have had theirs: unlike what it gets, not capped by what it asks. */
-function thereIsFor(product: PlannedProduct, { plan }: RuledOrder): Range {
-  const earlier = plan.products.slice(0, plan.products.indexOf(product));
-  const left = (of: keyof Range): number => earlier.reduce((grams, one) => grams - one.gameGrams[of], plan.pools.grinding[of]);
-  return { low: left('low'), likely: left('likely'), high: left('high') };
 }
 
 export function keyOfPromise(data: ShortPromise): string {
@@ -54,7 +47,9 @@ export function askedWords(data: ShortPromise, { words }: RuledOrder): string {
 /** 'this animal gives about 2.5 lb (2.1 to 2.9)', or what is left for grinding. */
 export function givesWords(data: ShortPromise, { words }: RuledOrder): string {
   if (data.of === 'line') return `this animal gives ${formatWeightRange(data.gives, words.unit)}`;
-  return data.gives.high === 0 ? 'nothing is left for grinding' : `what is left for grinding is ${formatWeightRange(data.gives, words.unit)}`;
+  const fromWhole = !PRODUCTS[data.product.productId].from.includes('grinding');
+  if (data.gives.high === 0) return fromWhole ? 'no whole muscle is set aside for it' : 'nothing is left for grinding';
+  return `what is ${fromWhole ? 'set aside whole' : 'left for grinding'} is ${formatWeightRange(data.gives, words.unit)}`;
 }
 
 /** Asks for less: all there is of a line; of a product what nine animals in ten give, or none. */
@@ -72,7 +67,7 @@ export function lessSuggestions(data: ShortPromise, order: RuledOrder): readonly
   const { name } = PRODUCTS[productId];
   const sure = roundedDown(low, unit);
   return [
-    ...(sure > 0
+    ...(sure > 0 && sure >= data.product.leastGrams
       ? mend(order, {
           label: `Use ${formatWeight(sure, unit)} for it`,
           consequence: `In nine animals of ten there is that much; what is left, likely ${formatWeight(likely - sure, unit)}, stays plain.`,

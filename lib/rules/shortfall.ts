@@ -20,9 +20,13 @@ export function shortfallOfLine({ line, packed }: PlannedLine, order: RuledOrder
   return isTold ? 'none' : against(line.askedGrams, packed);
 }
 
-/** Of one product. What is left for grinding is not known while meat is promised twice. */
-export function shortfallOfProduct({ askedGrams, gameGrams }: PlannedProduct, { plan }: RuledOrder): Shortfall {
-  return plan.doubles.length > 0 ? 'none' : against(askedGrams, gameGrams);
+/**
+ * Of one product. What there is for it is not known while meat is promised twice; less than a batch takes is its own finding
+ * where there would be enough.
+ */
+export function shortfallOfProduct({ askedGrams, leastGrams, there }: PlannedProduct, { plan }: RuledOrder): Shortfall {
+  if (plan.doubles.length > 0) return 'none';
+  return against(there.high >= leastGrams ? askedGrams : Math.max(askedGrams, leastGrams), there);
 }
 
 function against(asked: number, gives: Range): Shortfall {

@@ -5,6 +5,7 @@ import { type Instructions, type InstructionLine, newLine } from '@/lib/instruct
 import { POOLS, addedFatGrams, claimsOf, isProductId, largestPiece, planOrder, planProducts, settleClaims } from '@/lib/plan';
 import { anyFacts } from '../carcass/any-facts';
 import { anyInstructions, anyLine } from '../instructions/any-instructions';
+import { nothingNamed } from './nothing-named';
 
 const doe: AnimalFacts = {
   speciesId: 'white-tailed-deer',
@@ -14,18 +15,6 @@ const doe: AnimalFacts = {
   form: 'skinned',
   missing: [],
   wounds: [],
-};
-
-const nothingNamed: Instructions = {
-  lines: [],
-  rest: 'mince',
-  squaredOff: 'stew',
-  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454 },
-  stewPackGrams: 454,
-  products: [],
-  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
-  noPork: false,
-  note: '',
 };
 
 function planOf(lines: readonly InstructionLine[], facts: Partial<AnimalFacts> = {}, rest: Partial<Instructions> = {}) {
@@ -195,7 +184,9 @@ describe('the largest piece of a line', () => {
 
 describe('products', () => {
   it('get what they ask for and leave the rest as mince', () => {
-    const { products, mince } = planProducts({ products: [{ productId: 'fresh-sausage', gameGrams: 3_000 }] }, { low: 2_000, likely: 5_000, high: 8_000 });
+    const { products, mince } = planProducts({ products: [{ productId: 'fresh-sausage', gameGrams: 3_000 }] }, { grinding: { low: 2_000, likely: 5_000, high: 8_000 }, 'whole-muscle': { low: 0, likely: 0, high: 0 } }, () => 0.7);
+    expect(products[0]?.chance).toBe(0.7);
+    expect(products[0]?.there).toEqual({ low: 2_000, likely: 5_000, high: 8_000 });
     expect(products[0]?.gameGrams).toEqual({ low: 2_000, likely: 3_000, high: 3_000 });
     expect(products[0]?.addedGrams).toBe(1_000);
     expect(products[0]?.finished).toEqual({ low: 2_667, likely: 4_000, high: 4_000 });

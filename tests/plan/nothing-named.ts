@@ -1,0 +1,14 @@
+import type { Instructions } from '@/lib/instructions';
+
+/** Instructions that name nothing and mince everything. */
+export const nothingNamed: Instructions = {
+  lines: [],
+  rest: 'mince',
+  squaredOff: 'stew',
+  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454 },
+  stewPackGrams: 454,
+  products: [],
+  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
+  noPork: false,
+  note: '',
+};
