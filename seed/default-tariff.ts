@@ -54,5 +54,8 @@ export const defaultTariff: Tariff = {
   ],
   products: [
     { id: 'fresh-sausage', name: 'Fresh sausage', ratePer10k: 2_2500, addedRatePer10k: 2_4900, taxId: 'sales-tax' },
+    { id: 'snack-sticks', name: 'Snack sticks', ratePer10k: 6_5000, addedRatePer10k: 2_4900, taxId: 'sales-tax' },
+    { id: 'summer-sausage', name: 'Summer sausage', ratePer10k: 4_2500, addedRatePer10k: 2_4900, taxId: 'sales-tax' },
+    { id: 'jerky', name: 'Jerky', ratePer10k: 12_5000, addedRatePer10k: 0, taxId: 'sales-tax' },
   ],
 };

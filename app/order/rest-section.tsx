@@ -4,7 +4,8 @@ import { useFormContext, useWatch } from 'react-hook-form';
 import { Caution } from '@/app/_components/caution';
 import { minceName } from '@/lib/cuts';
 import { cookingCaution } from '@/lib/documents';
-import { capital, fatChoices, fatPercentChoices, poolPackMenu, restChoices, squaredOffChoices, type OrderFormValues } from '@/lib/forms';
+import { capital, fatChoices, fatPercentChoices, poolPackMenu, productChoices, productHint, restChoices, squaredOffChoices, type OrderFormValues } from '@/lib/forms';
+import { PRODUCTS } from '@/lib/plan';
 import { CAUTIONS } from '@/lib/rules';
 import { FindingsAtField } from './findings';
 import { useFormWorld } from './form-context';
@@ -37,16 +38,20 @@ export function RestSection() {
         <SelectField name="stewPack" label="Packs of stewing meat" choices={poolPackMenu(shop, values.stewPack)} />
       </div>
       <FindingsAtField field="mince" />
-      <h3>Fresh sausage</h3>
-      <TextField
-        name="sausage"
-        label="How much of your own meat goes into sausage?"
-        hint="Raw weight. The shop adds one part of pork to three parts of yours. Leave it empty for none."
-        optional
-        unit={shop.unit}
-        inputMode="decimal"
-        maxLength={20}
-      />
+      <h3>Made things</h3>
+      <p className="quiet-text">How much of your own meat, raw, goes into each. Leave it empty for none. What is written first is served first.</p>
+      {productChoices(shop.tariff, values).map((id) => (
+        <TextField
+          key={id}
+          name={`products.${id}`}
+          label={capital(PRODUCTS[id].name)}
+          hint={productHint(id, shop)}
+          optional
+          unit={shop.unit}
+          inputMode="decimal"
+          maxLength={20}
+        />
+      ))}
       <CheckField name="noPork" label="No pork" hint="Nothing of pork may touch this order." />
       <FindingsAtField field="products" />
       <Caution texts={[cookingCaution(shop.cookGameTo), CAUTIONS['keep-cold'].text, CAUTIONS['wound-trim'].text]} />

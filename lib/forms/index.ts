@@ -32,6 +32,8 @@ export {
   formChoices,
   poolPackMenu,
   pricedSpecies,
+  productChoices,
+  productHint,
   restChoices,
   sexChoices,
   sideChoices,

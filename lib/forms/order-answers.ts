@@ -1,5 +1,6 @@
 import { findSpecies } from '@/lib/carcass';
 import { type NameCountry, cutName, minceName, sidedName, targetName } from '@/lib/cuts';
+import { PRODUCTS } from '@/lib/plan';
 import type { Tariff } from '@/lib/pricing';
 import { formatWeight, parseWeight } from '@/lib/units';
 import {
@@ -74,7 +75,7 @@ export function lineLabel(line: Pick<LineValues, 'target' | 'side'>, country: Na
 function restAnswers(values: OrderFormValues, shop: Shop): readonly Answer[] {
   const { mince, products } = describedInstructions(values, shop);
   const fat = mince.addedFat === 'none' ? chosenLabel(fatChoices(), 'none') : `${mince.fatPercent}% ${chosenLabel(fatChoices(), mince.addedFat)}`;
-  const own = products[0]?.gameGrams;
+  const made = products.map(({ productId, gameGrams }) => `${PRODUCTS[productId].name} from ${formatWeight(gameGrams, shop.unit, shop.locale)} of your own meat`);
   const usual = (text: string): string => chosenLabel(poolPackMenu(shop, text), text);
   return [
     { label: 'Everything you have not named', answer: chosenLabel(restChoices(shop.country), values.rest) },
@@ -82,7 +83,7 @@ function restAnswers(values: OrderFormValues, shop: Shop): readonly Answer[] {
     { label: `Fat in the ${minceName(shop.country)}`, answer: fat },
     { label: `Packs of ${minceName(shop.country)}`, answer: usual(values.mince.pack) },
     { label: 'Packs of stewing meat', answer: usual(values.stewPack) },
-    { label: 'Fresh sausage', answer: own ? `from ${formatWeight(own, shop.unit, shop.locale)} of your own meat` : 'none' },
+    { label: 'Made things', answer: made.join(', ') || 'none' },
     { label: 'Pork', answer: values.noPork ? 'nothing of pork may touch this order' : 'pork is no trouble' },
   ];
 }

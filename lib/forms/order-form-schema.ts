@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { AGE_CLASSES, DELIVERY_FORMS, SEXES, WEIGHT_BASES, impliedLiveGrams, speciesOf } from '@/lib/carcass';
 import type { Instructions } from '@/lib/instructions';
-import { REST_CHOICES } from '@/lib/instructions';
+import { PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
 import type { DescribedAnimal } from '@/lib/orders';
 import { formatWeight, parseWeight } from '@/lib/units';
 import { type FormShop, type OrderFormValues, describedAnimal, describedInstructions } from './order-form-values';
@@ -64,7 +64,7 @@ export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
       squaredOff: z.string(),
       mince: z.object({ addedFat: z.string(), fatPercent: z.string(), pack: z.string() }),
       stewPack: z.string(),
-      sausage: weightField(shop),
+      products: z.object(Object.fromEntries(PRODUCT_IDS.map((id) => [id, weightField(shop)]))),
       keep: z.object({ heart: z.boolean(), liver: z.boolean(), bones: z.boolean(), antlers: z.string(), cape: z.boolean() }),
       noPork: z.boolean(),
       note: z.string().overwrite(tidyLines).max(500, 'The note has room for 500 characters.'),

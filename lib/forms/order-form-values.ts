@@ -6,6 +6,8 @@ import {
   type Instructions,
   LINE_SIDES,
   type LineSide,
+  PRODUCT_IDS,
+  type ProductId,
   REST_CHOICES,
   usualSide,
 } from '@/lib/instructions';
@@ -48,7 +50,8 @@ export type OrderFormValues = {
   squaredOff: string;
   mince: { addedFat: string; fatPercent: string; pack: string };
   stewPack: string;
-  sausage: string;
+  /** Own meat that goes into each made thing, as typed. Served in the order of the menu. */
+  products: Record<ProductId, string>;
   keep: { heart: boolean; liver: boolean; bones: boolean; antlers: string; cape: boolean };
   noPork: boolean;
   note: string;
@@ -57,6 +60,11 @@ export type OrderFormValues = {
 
 /** What the form must know of the shop. */
 export type FormShop = { readonly unit: WeightUnit; readonly locale: string; readonly species: SpeciesBook };
+
+function perProduct(textOf: (id: ProductId) => string): Record<ProductId, string> {
+  // Object.fromEntries forgets the keys that PRODUCT_IDS guarantees.
+  return Object.fromEntries(PRODUCT_IDS.map((id) => [id, textOf(id)])) as Record<ProductId, string>;
+}
 
 /** An empty form: nothing chosen for the hunter. */
 export function blankOrderForm(formKey: string): OrderFormValues {
@@ -68,7 +76,7 @@ export function blankOrderForm(formKey: string): OrderFormValues {
     squaredOff: 'stew',
     mince: { addedFat: 'none', fatPercent: '10', pack: '' },
     stewPack: '',
-    sausage: '',
+    products: perProduct(() => ''),
     keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
     noPork: false,
     note: '',
@@ -118,7 +126,7 @@ export function readOrderForm(entries: FormEntries): OrderFormValues {
     squaredOff: text('squaredOff'),
     mince: { addedFat: text('mince.addedFat'), fatPercent: text('mince.fatPercent'), pack: text('mince.pack') },
     stewPack: text('stewPack'),
-    sausage: text('sausage'),
+    products: perProduct((id) => text(`products.${id}`)),
     keep: {
       heart: ticked('keep.heart'),
       liver: ticked('keep.liver'),
@@ -167,7 +175,6 @@ export function planOf({ animal }: Pick<OrderFormValues, 'animal'>, { species }:
 
 /** The cutting instructions as far as they have been told. Never fails; see `describedAnimal`. */
 export function describedInstructions(values: Omit<OrderFormValues, 'animal' | 'hunter' | 'formKey'>, shop: FormShop): Instructions {
-  const sausage = values.sausage.trim() === '' ? null : parseWeight(values.sausage, shop);
   const addedFat = oneOf(values.mince.addedFat, ADDED_FATS) ?? 'none';
   const fatPercent = /^\d{1,2}$/.test(values.mince.fatPercent) ? Math.min(50, Number(values.mince.fatPercent)) : 0;
   return {
@@ -176,7 +183,11 @@ export function describedInstructions(values: Omit<OrderFormValues, 'animal' | '
     squaredOff: values.squaredOff === 'mince' ? 'mince' : 'stew',
     mince: { addedFat, fatPercent: addedFat === 'none' ? 0 : fatPercent, packGrams: packGrams(values.mince.pack, shop) },
     stewPackGrams: packGrams(values.stewPack, shop),
-    products: sausage?.ok && sausage.value > 0 ? [{ productId: 'fresh-sausage', gameGrams: sausage.value }] : [],
+    products: PRODUCT_IDS.flatMap((productId) => {
+      const typed = values.products[productId];
+      const own = typed.trim() === '' ? null : parseWeight(typed, shop);
+      return own?.ok && own.value > 0 ? [{ productId, gameGrams: own.value }] : [];
+    }),
     keep: { ...values.keep, antlers: oneOf(values.keep.antlers, ANTLER_CHOICES) ?? 'none' },
     noPork: values.noPork,
     note: tidyLines(values.note),
@@ -188,7 +199,7 @@ export function withInstructions(values: OrderFormValues, instructions: Instruct
   const before = describedInstructions(values, shop);
   const typed = new Map(values.lines.map((line) => [line.id, line]));
   const known = new Map(before.lines.map((line) => [line.id, line]));
-  const game = (of: Instructions): number => of.products[0]?.gameGrams ?? 0;
+  const game = (of: Instructions, id: ProductId): number => of.products.find(({ productId }) => productId === id)?.gameGrams ?? 0;
   return {
     ...values,
     lines: instructions.lines.map((line) => ({
@@ -215,12 +226,11 @@ export function withInstructions(values: OrderFormValues, instructions: Instruct
       pack: before.mince.packGrams === instructions.mince.packGrams ? values.mince.pack : String(instructions.mince.packGrams),
     },
     stewPack: before.stewPackGrams === instructions.stewPackGrams ? values.stewPack : String(instructions.stewPackGrams),
-    sausage:
-      game(before) === game(instructions)
-        ? values.sausage
-        : game(instructions) > 0
-          ? typedWeight(game(instructions), shop)
-          : '',
+    products: perProduct((id) => {
+      const own = game(instructions, id);
+      if (game(before, id) === own) return values.products[id];
+      return own > 0 ? typedWeight(own, shop) : '';
+    }),
     keep: { ...instructions.keep },
     noPork: instructions.noPork,
     note: instructions.note === before.note ? values.note : instructions.note,

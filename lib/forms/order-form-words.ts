@@ -1,10 +1,11 @@
 import { type AgeClass, type DeliveryForm, type Sex, type SpeciesBook, type SpeciesFigures, type WeightBasis } from '@/lib/carcass';
 import { type NameCountry, cutName, minceName } from '@/lib/cuts';
-import type { AddedFat, AntlerChoice, LineSide, RestChoice } from '@/lib/instructions';
+import { type AddedFat, type AntlerChoice, type LineSide, PRODUCT_IDS, type ProductId, type RestChoice } from '@/lib/instructions';
+import { PRODUCTS, leastOwnGrams } from '@/lib/plan';
 import type { Tariff } from '@/lib/pricing';
-import { formatWeight } from '@/lib/units';
+import { formatWeight, roundedUp } from '@/lib/units';
 import { type Choice, poolPackChoices } from './size-choices';
-import type { FormShop } from './order-form-values';
+import type { FormShop, OrderFormValues } from './order-form-values';
 
 /** A choice with a line of help under it. */
 export type HintedChoice = Choice & { readonly hint?: string };
@@ -112,6 +113,23 @@ export function fatPercentChoices(current: string): readonly Choice[] {
   const usual = ['5', '10', '15', '20', '30'];
   const listed = usual.includes(current) || !/^\d{1,2}$/.test(current) ? usual : [...usual, current];
   return listed.map((value) => ({ value, label: `${value}%` }));
+}
+
+/** Made things the shop has a price for, and any that was typed before its price was taken off. */
+export function productChoices(tariff: Tariff, values: Pick<OrderFormValues, 'products'>): readonly ProductId[] {
+  return PRODUCT_IDS.filter((id) => tariff.products.some((product) => product.id === id) || values.products[id].trim() !== '');
+}
+
+/** What goes in besides, the smallest batch, and what is left of it when it is done. */
+export function productHint(id: ProductId, { unit, locale }: FormShop): string {
+  const { addedPorkPer10k, leastBlockGrams, finishedPer10k, from } = PRODUCTS[id];
+  const least = leastOwnGrams({ blockGrams: leastBlockGrams, addedPer10k: addedPorkPer10k });
+  return [
+    ...(from.includes('grinding') ? [] : ['Sliced from whole muscle: choose “whole, for jerky” for a leg or loin above.']),
+    ...(addedPorkPer10k > 0 ? [`The shop adds pork, ${Math.round(addedPorkPer10k / 100)}% of the mix.`] : []),
+    ...(least > 0 ? [`A batch takes ${formatWeight(roundedUp(least, unit), unit, locale)} of yours or more.`] : []),
+    ...(finishedPer10k < 10_000 ? [`It loses weight in making: ${Math.round(finishedPer10k / 100)}% of the mix is left.`] : []),
+  ].join(' ');
 }
 
 /** Packs of mince and stewing meat, what the shop does anyway first; a current one off the list is kept on it. */

@@ -1,13 +1,10 @@
 import type { TissueKey } from '@/lib/carcass';
 import { PRODUCTS, type Plan, type PlannedProduct, planOrder, settleClaims } from '@/lib/plan';
 import { type Edit, applyEdits } from '@/lib/instructions';
-import { type WeightUnit, formatWeight, scaleHalfUp } from '@/lib/units';
+import { type WeightUnit, formatWeight, roundedDown } from '@/lib/units';
 import type { RuledOrder, Suggestion } from './rule';
 import { type Shortfall, shortfallOfLine, shortfallOfProduct } from './shortfall';
 import { lineWords, sentence } from './wording';
-
-/** Millionths of a gram. Source: NIST Special Publication 811, appendix B. */
-const TENTH_OF_A_POUND = 45_359_237;
 
 const WORSE: Readonly<Record<Shortfall, number>> = { none: 0, probable: 1, certain: 2 };
 
@@ -69,31 +66,6 @@ export function mend(order: RuledOrder, suggestion: Suggestion): readonly Sugges
 function sureFor({ there, leastGrams }: PlannedProduct, unit: WeightUnit): number {
   const sure = roundedDown(there.low, unit);
   return sure < leastGrams ? 0 : sure;
-}
-
-/**
- * The largest weight a person would write that is not above this: tenths of a pound, or steps of 50 g.
- *
- * @example roundedDown(9321, 'lb') // 9299, which is 20.5 lb
- */
-export function roundedDown(grams: number, unit: WeightUnit): number {
-  if (unit === 'kg') return Math.floor(grams / 50) * 50;
-  return tenthsOfAPound(Math.floor((grams * 1_000_000) / TENTH_OF_A_POUND));
-}
-
-function tenthsOfAPound(tenths: number): number {
-  return scaleHalfUp({ value: tenths, times: TENTH_OF_A_POUND, over: 1_000_000 });
-}
-
-/**
- * The smallest weight a person would write that is not below this: tenths of a pound, or steps of 50 g.
- *
- * @example roundedUp(3176, 'lb') // 3221, which is 7.1 lb
- */
-export function roundedUp(grams: number, unit: WeightUnit): number {
-  if (unit === 'kg') return Math.ceil(grams / 50) * 50;
-  const tenths = Math.floor((grams * 1_000_000) / TENTH_OF_A_POUND);
-  return tenthsOfAPound(tenthsOfAPound(tenths) >= grams ? tenths : tenths + 1);
 }
 
 type Standing = { readonly present: ReadonlySet<TissueKey>; readonly pairs: ReadonlySet<string> };

@@ -1,8 +1,8 @@
 import type { PartId } from '@/lib/carcass';
 import type { InstructionLine } from '@/lib/instructions';
 import { PRODUCTS, type PlannedProduct } from '@/lib/plan';
-import { type Range, formatWeight, formatWeightRange } from '@/lib/units';
-import { mend, roundedDown } from './mend';
+import { type Range, formatWeight, formatWeightRange, roundedDown } from '@/lib/units';
+import { mend } from './mend';
 import type { FindingPlace, RuledOrder, Suggestion } from './rule';
 import { type Shortfall, shortfallOfLine, shortfallOfProduct } from './shortfall';
 import { lineWords, partOfLine } from './wording';

@@ -36,3 +36,4 @@ export {
   weighedQuantity,
   type WeightUnit,
 } from './weight';
+export { roundedDown, roundedUp } from './written-weight';

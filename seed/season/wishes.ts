@@ -1,11 +1,15 @@
 import type { CutId, TargetId } from '@/lib/cuts';
 import type { LineSide } from '@/lib/instructions';
-import { AS_SEEN_FIT, type OrderFormValues } from '@/lib/forms';
+import { AS_SEEN_FIT, type OrderFormValues, blankOrderForm } from '@/lib/forms';
 
 /** What a hunter wants, as the form's inputs would hold it. */
-export type Wish = Partial<Pick<OrderFormValues, 'lines' | 'rest' | 'squaredOff' | 'mince' | 'stewPack' | 'sausage' | 'noPork' | 'note'>> & {
+export type Wish = Partial<Pick<OrderFormValues, 'lines' | 'rest' | 'squaredOff' | 'mince' | 'stewPack' | 'products' | 'noPork' | 'note'>> & {
   readonly keep?: Partial<OrderFormValues['keep']>;
 };
+
+function madeOf(own: Partial<OrderFormValues['products']>): OrderFormValues['products'] {
+  return { ...blankOrderForm('').products, ...own };
+}
 
 type Line = readonly [
   target: TargetId,
@@ -39,7 +43,7 @@ export const wishes = {
     lines: lines(['fillet', 'whole'], ['loin', 'butterfly', { size: 't:25', pack: 'n:2' }], ['haunch', 'steaks', { size: 't:13', pack: 'n:4' }]),
     rest: 'mince',
     mince: pound,
-    sausage: '5',
+    products: madeOf({ 'fresh-sausage': '5' }),
   },
   burgers: {
     lines: lines(['fillet', 'medallions'], ['loin', 'whole']),
@@ -115,7 +119,7 @@ export const wishes = {
     ),
     rest: 'mince',
     mince: { addedFat: 'beef', fatPercent: '15', pack: '907' },
-    sausage: '20',
+    products: madeOf({ 'fresh-sausage': '20' }),
     keep: { heart: true, antlers: 'skull-plate' },
   },
   chopsByTheBoxful: {

@@ -31,7 +31,7 @@ export function buckForm(name: string, changes: (values: OrderFormValues) => voi
   ];
   values.rest = 'mince';
   values.mince = { addedFat: 'pork', fatPercent: '10', pack: '454' };
-  values.sausage = '4 lb';
+  values.products['fresh-sausage'] = '4 lb';
   values.keep = { heart: true, liver: false, bones: false, antlers: 'skull-plate', cape: false };
   values.hunter = { name, phone: '555 0150', email: '' };
   changes(values);

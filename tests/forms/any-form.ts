@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { AGE_CLASSES, DELIVERY_FORMS, SEXES, PUBLISHED_IDS, WEIGHT_BASES, PUBLISHED_SPECIES } from '@/lib/carcass';
 import { CUT_IDS, TARGET_IDS } from '@/lib/cuts';
 import { type OrderFormShop, type OrderFormValues, readOrderForm } from '@/lib/forms';
-import { ADDED_FATS, ANTLER_CHOICES, LINE_SIDES, REST_CHOICES } from '@/lib/instructions';
+import { ADDED_FATS, ANTLER_CHOICES, LINE_SIDES, REST_CHOICES, PRODUCT_IDS } from '@/lib/instructions';
 
 /** What people, their telephones and those who mean harm put into a field. */
 export const hostileTexts = [
@@ -52,7 +52,7 @@ export const anyOrderForm: fc.Arbitrary<OrderFormValues> = fc
       'mince.fatPercent': chosen(['0', '5', '10', '50', '60', '05']),
       'mince.pack': chosen(['454', '907', '49', '20001']),
       stewPack: chosen(['454', '1000']),
-      sausage: weight,
+      ...Object.fromEntries(PRODUCT_IDS.map((id) => [`products.${id}`, weight])),
       'keep.heart': ticked,
       'keep.bones': ticked,
       'keep.antlers': chosen(ANTLER_CHOICES),

@@ -1,7 +1,7 @@
 import { PRODUCTS, type PlannedProduct } from '@/lib/plan';
-import { formatWeight } from '@/lib/units';
+import { formatWeight, roundedUp } from '@/lib/units';
 import { exampleOrder } from '../example-order';
-import { mend, roundedUp } from '../mend';
+import { mend } from '../mend';
 import { type RuledOrder, defineRule } from '../rule';
 
 function tooSmall({ plan }: RuledOrder): readonly PlannedProduct[] {

@@ -1,8 +1,8 @@
 import type { Edit, InstructionLine } from '@/lib/instructions';
 import { PRODUCTS } from '@/lib/plan';
-import { type Range, formatWeight, formatWeightRange } from '@/lib/units';
+import { type Range, formatWeight, formatWeightRange, roundedDown } from '@/lib/units';
 import { exampleLine, exampleOrder } from '../example-order';
-import { afterEdits, mend, roundedDown } from '../mend';
+import { afterEdits, mend } from '../mend';
 import { type RuledOrder, defineRule } from '../rule';
 import { joined, lineWords, partOfLine } from '../wording';
 

@@ -1,3 +1,4 @@
+import { blankOrderForm } from '@/lib/forms';
 import { expect, test } from 'vitest';
 import { database, withTransaction } from '@/lib/db/client';
 import { atMoment } from '@/lib/db/clock';
@@ -17,7 +18,7 @@ useShop();
 
 const payment = (amount: string, formKey: string, method = 'cash'): [string, string][] => [['amount', amount], ['method', method], ['formKey', formKey]];
 const taken: [string, string][] = [['collectedBy', 'Bo Brandt'], ['boxes', '2'], ['tagReturned', 'on']];
-const sausage = { lines: [line('loin', 'medallions')], sausage: '5', keep: { heart: true, liver: false, bones: false, antlers: 'none', cape: false } };
+const sausage = { lines: [line('loin', 'medallions')], products: { ...blankOrderForm('').products, 'fresh-sausage': '5' }, keep: { heart: true, liver: false, bones: false, antlers: 'none', cape: false } };
 
 async function ledger(number: string): Promise<{ totalMinor: number; paidMinor: number; dueMinor: number }> {
   const { invoice } = await open(number);

@@ -1,3 +1,4 @@
+import { blankOrderForm } from '@/lib/forms';
 import { expect, test } from 'vitest';
 import { database } from '@/lib/db/client';
 import { atMoment } from '@/lib/db/clock';
@@ -59,7 +60,7 @@ test('an order saved as it was opened stays as it is, to the gram', async () => 
   const { token, number } = await place({
     animal: { ...form.animal, weight: '133.37 lb', weightBasis: 'live' },
     lines: [line('loin', 'medallions', '2.25')],
-    sausage: '3 lb 5 oz',
+    products: { ...blankOrderForm('').products, 'fresh-sausage': '3 lb 5 oz' },
     mince: { addedFat: 'pork', fatPercent: '0', pack: '454' },
   });
   const before = await open(number);

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { cutName, knifeOrder, minceName } from '@/lib/cuts';
 import { antlerChoices, capital, chosenLabel, fatChoices, lineLabel, packWords, restChoices, sizeWords, squaredOffChoices } from '@/lib/forms';
+import { PRODUCTS } from '@/lib/plan';
 import { formatWeight } from '@/lib/units';
 import type { StaffOrder } from '@/lib/workflows/read-order';
 
@@ -68,7 +69,7 @@ export function InstructionTable({ order }: { readonly order: StaffOrder }) {
           {fat}, {words(mince.packGrams)} packs
         </Fact>
         {instructions.products.map((product) => (
-          <Fact key={product.productId} name="Fresh sausage">
+          <Fact key={product.productId} name={capital(PRODUCTS[product.productId].name)}>
             from {words(product.gameGrams)} of own meat
           </Fact>
         ))}
