@@ -1,6 +1,7 @@
 'use client';
 
 import { useMemo } from 'react';
+import { findSpecies } from '@/lib/carcass';
 import { cookingCaution, estimateView, planView } from '@/lib/documents';
 import { assessForm, capital, describedInstructions, orderAnswers, orderFormEntries, type OrderFormValues } from '@/lib/forms';
 import { Caution } from '@/app/_components/caution';
@@ -65,7 +66,7 @@ export function CheckAnswers({ values, sending, words }: CheckAnswersProps) {
           <FindingList findings={others} />
         </section>
       )}
-      <Caution texts={[cookingCaution(shop.cookGameTo), CAUTIONS['keep-cold'].text]} />
+      <Caution texts={[cookingCaution(shop.cookGameTo, findSpecies(shop.species, values.animal.speciesId)), CAUTIONS['keep-cold'].text]} />
       <SendBar canSend={stops.length === 0} sending={sending} words={words} />
     </div>
   );

@@ -2,6 +2,7 @@
 
 import { useFormContext, useWatch } from 'react-hook-form';
 import { Caution } from '@/app/_components/caution';
+import { findSpecies } from '@/lib/carcass';
 import { minceName } from '@/lib/cuts';
 import { cookingCaution } from '@/lib/documents';
 import { capital, fatChoices, fatPercentChoices, poolPackMenu, productChoices, productHint, restChoices, squaredOffChoices, type OrderFormValues } from '@/lib/forms';
@@ -54,7 +55,14 @@ export function RestSection() {
       ))}
       <CheckField name="noPork" label="No pork" hint="Nothing of pork may touch this order." />
       <FindingsAtField field="products" />
-      <Caution texts={[cookingCaution(shop.cookGameTo), CAUTIONS['keep-cold'].text, CAUTIONS['wound-trim'].text]} />
+      <Caution
+        texts={[
+          cookingCaution(shop.cookGameTo, findSpecies(shop.species, values.animal.speciesId)),
+          CAUTIONS['keep-cold'].text,
+          CAUTIONS['wound-trim'].text,
+          ...(productChoices(shop.tariff, values).some((id) => PRODUCTS[id].finishedPer10k < 10_000) ? [CAUTIONS['cured-and-dried'].text] : []),
+        ]}
+      />
     </FormSection>
   );
 }

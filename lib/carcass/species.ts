@@ -87,6 +87,8 @@ export type SpeciesWith<Known> = {
   readonly youngName: string;
   /** What grows on its head or jaw, and on which sex; null where there is none. */
   readonly trophy: { readonly name: 'antlers' | 'horns' | 'tusks'; readonly on: 'male' | 'both' } | null;
+  /** Which cooking caution it comes under: birds, bear and boar carry what a pink middle does not kill. */
+  readonly cooking: 'game' | 'birds-bear-boar';
   /** Live weight outside which a figure is a slip of the pen. Grams. */
   readonly plausibleLiveGrams: { readonly from: number; readonly to: number; readonly source: SourceKey };
   readonly fieldDressedPerLive: Figure & Known;
@@ -134,6 +136,7 @@ export function figuresOf(species: SpeciesFigures): SpeciesFigures {
     femaleName: species.femaleName,
     youngName: species.youngName,
     trophy: species.trophy,
+    cooking: species.cooking,
     plausibleLiveGrams: species.plausibleLiveGrams,
     fieldDressedPerLive: figure(species.fieldDressedPerLive),
     fieldDressed: { per10k: species.fieldDressed.per10k, concentration: species.fieldDressed.concentration },

@@ -357,7 +357,7 @@ function strips(input: SheetInput): CuttingSheet['strips'] {
     ...(keep.antlers === 'none' ? [] : ['ANTLERS']),
     ...(keep.cape ? ['CAPE'] : []),
     `LUG: ${grindWord(input.shop)}`,
-    ...(input.plan.products.length > 0 ? ['LUG: SAUSAGE'] : []),
+    ...input.plan.products.map(({ productId }) => `LUG: ${PRODUCTS[productId].tubName.toUpperCase()}`),
     'BOX 1',
     'BOX 2',
   ];

@@ -12,6 +12,8 @@ export type ProductPool = (typeof PRODUCT_POOLS)[number];
 export type ProductRecipe = {
   readonly id: ProductId;
   readonly name: string;
+  /** One word, for a strip on a tub. */
+  readonly tubName: string;
   /** Pools it may be made from, the first choice first. */
   readonly from: readonly ProductPool[];
   /** Added pork as a share of the raw mix, in ten-thousandths. */
@@ -28,6 +30,7 @@ export const PRODUCTS: Readonly<Record<ProductId, ProductRecipe>> = {
   'fresh-sausage': {
     id: 'fresh-sausage',
     name: 'fresh sausage',
+    tubName: 'sausage',
     from: ['grinding', 'whole-muscle'],
     addedPorkPer10k: 2_500,
     leastBlockGrams: 0,
@@ -38,6 +41,7 @@ export const PRODUCTS: Readonly<Record<ProductId, ProductRecipe>> = {
   'snack-sticks': {
     id: 'snack-sticks',
     name: 'snack sticks',
+    tubName: 'sticks',
     from: ['grinding', 'whole-muscle'],
     addedPorkPer10k: 3_000,
     leastBlockGrams: 4_535,
@@ -48,6 +52,7 @@ export const PRODUCTS: Readonly<Record<ProductId, ProductRecipe>> = {
   'summer-sausage': {
     id: 'summer-sausage',
     name: 'summer sausage',
+    tubName: 'summer',
     from: ['grinding', 'whole-muscle'],
     addedPorkPer10k: 3_000,
     leastBlockGrams: 4_535,
@@ -58,6 +63,7 @@ export const PRODUCTS: Readonly<Record<ProductId, ProductRecipe>> = {
   jerky: {
     id: 'jerky',
     name: 'jerky',
+    tubName: 'jerky',
     from: ['whole-muscle'],
     addedPorkPer10k: 0,
     leastBlockGrams: 2_267,

@@ -30,6 +30,11 @@ export const CAUTIONS = {
     text: 'Cook birds, bear and boar to 165 F (74 C). Freezing does not make bear or boar safe.',
     source: 'USDA FSIS; CDC MMWR 73(20), 2024',
   },
+  'cured-and-dried': {
+    id: 'cured-and-dried',
+    text: 'Sticks, summer sausage and jerky are cured, heated and dried by the shop as its license allows. At home, heat meat to 160 F (71 C) before you dry it.',
+    source: 'USDA FSIS, Jerky and Food Safety; 9 CFR 424.21(c) for cures',
+  },
   'keep-cold': {
     id: 'keep-cold',
     text: 'Keep at 41 F (5 C) or colder until it is cooked or frozen.',

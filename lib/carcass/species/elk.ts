@@ -11,6 +11,7 @@ export const elk: Species = {
   femaleName: 'cow',
   youngName: 'calf',
   trophy: { name: 'antlers', on: 'male' },
+  cooking: 'game',
   plausibleLiveGrams: { from: 60_000, to: 550_000, source: 'MEMORY' },
   fieldDressedPerLive: { mean: 0.7, sd: 0.03, n: 0, source: 'JUDGEMENT', why: 'As the mule deer of B589R.' },
   fieldDressed: {

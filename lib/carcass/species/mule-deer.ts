@@ -11,6 +11,7 @@ export const muleDeer: Species = {
   femaleName: 'doe',
   youngName: 'fawn',
   trophy: { name: 'antlers', on: 'male' },
+  cooking: 'game',
   plausibleLiveGrams: { from: 18_000, to: 220_000, source: 'MEMORY' },
   fieldDressedPerLive: { mean: 0.704, sd: 0.03, n: 0, source: 'B589R', why: 'Field-dressed is 70.4% of live; spread is judgement.' },
   fieldDressed: {

@@ -9,6 +9,7 @@ export const redDeer: Species = {
   femaleName: 'hind',
   youngName: 'calf',
   trophy: { name: 'antlers', on: 'male' },
+  cooking: 'game',
   plausibleLiveGrams: { from: 30_000, to: 350_000, source: 'MEMORY' },
   fieldDressedPerLive: { mean: 0.68, sd: 0.03, n: 0, source: 'JUDGEMENT', why: 'With the next figure it brings live to hanging near the 49 to 52% of KAY1981.' },
   fieldDressed: {

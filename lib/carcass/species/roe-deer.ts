@@ -9,6 +9,7 @@ export const roeDeer: Species = {
   femaleName: 'doe',
   youngName: 'kid',
   trophy: { name: 'antlers', on: 'male' },
+  cooking: 'game',
   plausibleLiveGrams: { from: 6_000, to: 45_000, source: 'MEMORY' },
   fieldDressedPerLive: { mean: 0.75, sd: 0.03, n: 0, source: 'JUDGEMENT', why: 'Small ruminants lose about a quarter at the gralloch.' },
   fieldDressed: {

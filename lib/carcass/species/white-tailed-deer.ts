@@ -11,6 +11,7 @@ export const whiteTailedDeer: Species = {
   femaleName: 'doe',
   youngName: 'fawn',
   trophy: { name: 'antlers', on: 'male' },
+  cooking: 'game',
   plausibleLiveGrams: { from: 15_000, to: 190_000, source: 'MEMORY' },
   fieldDressedPerLive: { mean: 0.784, sd: 0.023, n: 200, source: 'NOBLE2012', why: '105 lb field-dressed is 134 lb live, 95% limits 126 to 141.' },
   fieldDressed: {
