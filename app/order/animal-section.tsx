@@ -32,6 +32,17 @@ export function AnimalSection() {
         />
         <SelectField name="animal.weightBasis" label="Which weight is that?" choices={basisChoices()} empty="Choose if you gave a weight" />
       </div>
+      {(findSpecies(shop.species, speciesId)?.girth.length ?? 0) > 0 && (
+        <TextField
+          name="animal.girth"
+          label="No scale? Its girth tells as well"
+          hint="A tape round the chest, just behind the forelegs. Not read where a weight is given."
+          optional
+          unit={shop.unit === 'lb' ? 'in' : 'mm'}
+          inputMode="decimal"
+          maxLength={12}
+        />
+      )}
       <TextField
         name="animal.takenWhere"
         label="Where was it taken?"

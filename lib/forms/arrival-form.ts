@@ -3,6 +3,7 @@ import {
   AGE_CLASSES,
   type BodyPlan,
   DELIVERY_FORMS,
+  FLESHES,
   PARTS,
   type PartPlace,
   SEXES,
@@ -43,6 +44,7 @@ export type ArrivalFormValues = {
   weight: string;
   weightBasis: string;
   temperature: string;
+  flesh: string;
   /** Severity by spot; '' where it is sound. */
   wounds: Record<SpotId, string>;
   /** Spots that did not come. */
@@ -79,6 +81,7 @@ export function readArrivalForm(entries: FormEntries): ArrivalFormValues {
     weight: text('weight'),
     weightBasis: text('weightBasis'),
     temperature: text('temperature'),
+    flesh: text('flesh'),
     wounds: Object.fromEntries(SPOTS.map(({ id }) => [id, text(`wounds.${id}`)])),
     missing: Object.fromEntries(SPOTS.map(({ id }) => [id, text(`missing.${id}`) !== ''])),
     conditions: Object.fromEntries(CONDITIONS.map((id) => [id, text(`conditions.${id}`) !== ''])),
@@ -109,6 +112,7 @@ export function arrivalValuesOf(animal: DescribedAnimal, arrival: ArrivalDetails
       arrival?.celsiusTenths === null || arrival === null
         ? ''
         : formatTemperature(arrival.celsiusTenths, shop.unit === 'lb' ? 'F' : 'C', shop.locale),
+    flesh: arrival?.flesh ?? 'usual',
     wounds: Object.fromEntries(SPOTS.map(({ id, part, place }) => [id, hurt(part, place)])),
     missing: Object.fromEntries(SPOTS.map(({ id, part, place }) => [id, gone(part, place)])),
     conditions: Object.fromEntries(CONDITIONS.map((id) => [id, arrival?.conditions.includes(id) ?? false])),
@@ -177,6 +181,8 @@ function arrivalSchema(speciesId: SpeciesId, shop: FormShop, today: string) {
       weight: grams,
       weightBasis: z.enum(WEIGHT_BASES, 'Say which weight that is: alive, gutted with the hide on, hanging without hide, or boned.'),
       temperature: celsius,
+      // Left out by a page that was open before there was such a question.
+      flesh: z.enum(FLESHES).or(z.literal('').transform(() => 'usual' as const)),
       wounds: z.record(z.string(), z.string()),
       missing: z.record(z.string(), z.boolean()),
       conditions: z.record(z.string(), z.boolean()),

@@ -49,6 +49,7 @@ function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale, spec
     { label: 'Sex', answer: chosenLabel(sexChoices(findSpecies(species, animal.speciesId)), animal.sex) },
     { label: 'Age', answer: chosenLabel(ageChoices(), animal.ageClass) },
     { label: 'Weight', answer: weightWords },
+    ...(animal.girth.trim() === '' ? [] : [{ label: 'Chest girth', answer: animal.girth.trim() }]),
     { label: 'How it comes in', answer: chosenLabel(formChoices(), animal.form) + (animal.filletsOut ? ', fillets already taken out' : '') },
     { label: 'Where it was taken', answer: animal.takenWhere.trim() || 'not told' },
     { label: 'From a disease zone', answer: chosenLabel(zoneChoices(), animal.diseaseZone) },

@@ -3,11 +3,14 @@ import { AGE_CLASSES, DELIVERY_FORMS, SEXES, WEIGHT_BASES, impliedLiveGrams, spe
 import type { Instructions } from '@/lib/instructions';
 import { PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
 import type { DescribedAnimal } from '@/lib/orders';
-import { formatWeight, parseWeight } from '@/lib/units';
-import { type FormShop, type OrderFormValues, describedAnimal, describedInstructions } from './order-form-values';
+import { formatWeight, parseLength, parseWeight } from '@/lib/units';
+import { type FormShop, type OrderFormValues, describedAnimal, describedInstructions, girthUnit } from './order-form-values';
 import { tidyLine, tidyLines } from './tidy-text';
 
 z.config({ jitless: true });
+
+const NARROWEST_GIRTH_MM = 300;
+const WIDEST_GIRTH_MM = 2_500;
 
 /** Errors keyed by the dotted path of the field they belong to. */
 export type FieldErrors = Readonly<Record<string, string>>;
@@ -34,6 +37,33 @@ function weightField(shop: FormShop): z.ZodType<string> {
   });
 }
 
+/** Dressed means gutted to one hunter and skinned to the next: the word alone is asked back. */
+function animalWeightField(shop: FormShop): z.ZodType<string> {
+  return z.string().superRefine((text, context) => {
+    if (/dress|gralloch/i.test(text)) {
+      context.addIssue({
+        code: 'custom',
+        message: '“Dressed” is used for three different weights. Write the number alone, and choose beside it which weight it is: gutted with the hide on, head and legs off, or skinned.',
+      });
+      return;
+    }
+    const checked = weightField(shop).safeParse(text);
+    for (const issue of checked.error?.issues ?? []) context.addIssue({ code: 'custom', message: issue.message });
+  });
+}
+
+/** A chest girth between that of a hare and that of a moose, or nothing. */
+function girthField(shop: FormShop): z.ZodType<string> {
+  return z.string().superRefine((text, context) => {
+    if (text.trim() === '') return;
+    const girth = parseLength(text, girthUnit(shop));
+    if (!girth.ok) context.addIssue({ code: 'custom', message: girth.message });
+    else if (girth.value < NARROWEST_GIRTH_MM || girth.value > WIDEST_GIRTH_MM) {
+      context.addIssue({ code: 'custom', message: 'That is no chest of a deer or bear. Measure round it, just behind the forelegs.' });
+    }
+  });
+}
+
 /** The schema of the hunter's form, for a shop's unit and locale. Shared by browser and server; the server's check decides. */
 export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
   const line = z.object({
@@ -52,8 +82,9 @@ export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
         speciesId: oneOf(Object.keys(shop.species), 'Choose which animal it is.'),
         sex: oneOf(SEXES, 'Choose male, female or not known.'),
         ageClass: oneOf(AGE_CLASSES, 'Choose its age, or not known.'),
-        weight: weightField(shop),
+        weight: animalWeightField(shop),
         weightBasis: z.string(),
+        girth: girthField(shop),
         takenWhere: short(80, 'The place'),
         diseaseZone: oneOf(['yes', 'no', 'unsure'], 'Say whether it is from a disease zone, or that you are not sure.'),
         form: oneOf(DELIVERY_FORMS, 'Choose how you will bring it in.'),

@@ -13,7 +13,7 @@ import {
 } from '@/lib/instructions';
 import { AGE_CLASSES, type BodyPlan, DELIVERY_FORMS, SEXES, WEIGHT_BASES, type PartPlace, type SpeciesBook, findSpecies } from '@/lib/carcass';
 import type { DescribedAnimal } from '@/lib/orders';
-import { type WeightUnit, parseWeight } from '@/lib/units';
+import { type LengthUnit, type WeightUnit, formatThickness, parseLength, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, rowsAt, textAt } from './form-entries';
 import { packCode, readPack, readSize, sizeCode } from './size-choices';
 import { tidyLine, tidyLines } from './tidy-text';
@@ -40,6 +40,7 @@ export type OrderFormValues = {
     ageClass: string;
     weight: string;
     weightBasis: string;
+    girth: string;
     takenWhere: string;
     diseaseZone: string;
     form: string;
@@ -70,7 +71,7 @@ function perProduct(textOf: (id: ProductId) => string): Record<ProductId, string
 export function blankOrderForm(formKey: string): OrderFormValues {
   return {
     formKey,
-    animal: { speciesId: '', sex: '', ageClass: '', weight: '', weightBasis: '', takenWhere: '', diseaseZone: '', form: '', filletsOut: false },
+    animal: { speciesId: '', sex: '', ageClass: '', weight: '', weightBasis: '', girth: '', takenWhere: '', diseaseZone: '', form: '', filletsOut: false },
     lines: [],
     rest: '',
     squaredOff: 'stew',
@@ -99,6 +100,7 @@ export function readOrderForm(entries: FormEntries): OrderFormValues {
       ageClass: text('animal.ageClass'),
       weight: text('animal.weight'),
       weightBasis: text('animal.weightBasis'),
+      girth: text('animal.girth'),
       takenWhere: text('animal.takenWhere'),
       diseaseZone: text('animal.diseaseZone'),
       form: text('animal.form'),
@@ -150,6 +152,7 @@ export function describedAnimal(values: Pick<OrderFormValues, 'animal'>, shop: F
   if (!findSpecies(shop.species, speciesId)) return null;
   const basis = oneOf(animal.weightBasis, WEIGHT_BASES);
   const weight = basis && animal.weight.trim() !== '' ? parseWeight(animal.weight, shop) : null;
+  const girth = animal.girth.trim() === '' ? null : parseLength(animal.girth, girthUnit(shop));
   const missing: readonly PartPlace[] = animal.filletsOut
     ? [
         { part: 'fillet', place: 'left' },
@@ -161,11 +164,24 @@ export function describedAnimal(values: Pick<OrderFormValues, 'animal'>, shop: F
     sex: oneOf(animal.sex, SEXES) ?? 'unknown',
     ageClass: oneOf(animal.ageClass, AGE_CLASSES) ?? 'unknown',
     weight: basis && weight?.ok && weight.value > 0 ? { grams: weight.value, basis } : null,
+    girthMm: girth?.ok ? girth.value : null,
     form: oneOf(animal.form, DELIVERY_FORMS) ?? 'hide-on',
     takenWhere: tidyLine(animal.takenWhere),
     diseaseZone: oneOf(animal.diseaseZone, ['yes', 'no', 'unsure'] as const) ?? 'unsure',
     missing,
   };
+}
+
+/** A girth is taken with a tape in inches where meat is weighed in pounds, else in centimetres. */
+export function girthUnit({ unit, locale }: Pick<FormShop, 'unit' | 'locale'>): { readonly unit: LengthUnit; readonly locale: string } {
+  return { unit: unit === 'lb' ? 'in' : 'mm', locale };
+}
+
+/** A girth as its input shows it; the millimetre is kept where sixteenths of an inch would lose it. */
+function typedGirth(mm: number, shop: FormShop): string {
+  const words = formatThickness(mm, girthUnit(shop).unit);
+  const read = parseLength(words, girthUnit(shop));
+  return read.ok && read.value === mm ? words : `${mm} mm`;
 }
 
 /** How the chosen animal is built; four-legged until one is chosen. */
@@ -257,6 +273,7 @@ export function formValuesOf(
       ageClass: animal.ageClass,
       weight: animal.weight ? typedWeight(animal.weight.grams, shop) : '',
       weightBasis: animal.weight?.basis ?? '',
+      girth: animal.girthMm ? typedGirth(animal.girthMm, shop) : '',
       takenWhere: animal.takenWhere,
       diseaseZone: animal.diseaseZone,
       form: animal.form,

@@ -37,10 +37,11 @@ export const placeFields = {
 export const shopName = lineOf({ missing: 'Enter the name of the shop', longest: 80 });
 
 /** A number of days as typed in a form or as stored. */
-const days = z
+const daysBetween = (least: number, most: number) => z
   .union([z.string(), z.number()], 'Enter a number of days')
   .transform((typed) => (typeof typed === 'number' ? typed : /^\s*\d{1,4}\s*$/.test(typed) ? Number(typed) : Number.NaN))
-  .pipe(z.int('Enter a whole number of days, for example 7').min(1, 'Enter at least 1 day').max(365, 'Enter at most 365 days'));
+  .pipe(z.int('Enter a whole number of days, for example 7').min(least, `Enter at least ${least} ${least === 1 ? 'day' : 'days'}`).max(most, `Enter at most ${most} days`));
+const days = daysBetween(1, 365);
 
 /** Counties or management units, one a line in a form, a list when stored. Each is kept once. */
 const zones = z
@@ -65,6 +66,12 @@ export const shopSettingsSchema = z.object({
   /** What the sheet and the labels say about keeping the meat. */
   storageCaution: optionalLines(300),
   collectWithinDays: days,
+  /** Days a carcass hangs before the knife as a rule; null where it differs too much to say. */
+  hangDays: z.preprocess((typed) => (typed === '' || typed === undefined ? null : typed), daysBetween(0, 60).nullable()),
+  /** Whether it hangs in its hide as a rule. */
+  hangHide: z.enum(['off', 'on'], 'Choose how carcasses hang').default('off'),
+  /** Muscle is trimmed clean of all fat and membrane. */
+  closeTrim: z.preprocess((typed) => typed === true || typed === 'on', z.boolean()),
   /** Whom a hunter asks: a name, a number, hours. */
   questionsContact: optionalLine(120),
 });
@@ -87,6 +94,9 @@ export function firstShopSettings(
     cookGameTo: '160 F',
     storageCaution: 'Keep frozen. Thaw in the refrigerator.',
     collectWithinDays: 7,
+    hangDays: null,
+    hangHide: 'off',
+    closeTrim: false,
     questionsContact: '',
   };
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { AGE_CLASSES, DELIVERY_FORMS, PARTS, SEXES, WEIGHT_BASES, WOUND_SEVERITIES } from '@/lib/carcass';
+import { AGE_CLASSES, DELIVERY_FORMS, FLESHES, PARTS, SEXES, WEIGHT_BASES, WOUND_SEVERITIES } from '@/lib/carcass';
 import { CUT_IDS, TARGET_IDS } from '@/lib/cuts';
 import { ADDED_FATS, ANTLER_CHOICES, type Edit, type Instructions, LINE_SIDES, PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
 import { type ArrivalDetails, CONDITIONS, type DescribedAnimal } from '@/lib/orders';
@@ -57,6 +57,7 @@ export const storedAnimal: z.ZodType<DescribedAnimal> = z.object({
   sex: z.enum(SEXES),
   ageClass: z.enum(AGE_CLASSES),
   weight: weight.nullable(),
+  girthMm: z.int().positive().nullish(),
   form: z.enum(DELIVERY_FORMS),
   takenWhere: z.string(),
   diseaseZone: z.enum(['yes', 'no', 'unsure']),
@@ -79,6 +80,7 @@ export const storedArrival: z.ZodType<ArrivalDetails> = z.object({
   wounds: z.array(partPlace.extend({ severity: z.enum(WOUND_SEVERITIES) })),
   conditions: z.array(z.enum(CONDITIONS)),
   celsiusTenths: z.int().nullable(),
+  flesh: z.enum(FLESHES).default('usual'),
   note: z.string(),
 });
 

@@ -2,6 +2,7 @@ import {
   type AgeClass,
   type AnimalFacts,
   type DeliveryForm,
+  type Flesh,
   type PartPlace,
   type Sex,
   type SpeciesBook,
@@ -18,6 +19,8 @@ export type DescribedAnimal = {
   readonly sex: Sex;
   readonly ageClass: AgeClass;
   readonly weight: { readonly grams: number; readonly basis: WeightBasis } | null;
+  /** Round the chest behind the forelegs, where there was no scale. */
+  readonly girthMm?: number | null;
   readonly form: DeliveryForm;
   /** Where it was or will be taken: a county, a unit, an estate. */
   readonly takenWhere: string;
@@ -48,6 +51,7 @@ export type ArrivalDetails = {
   readonly conditions: readonly Condition[];
   /** Tenths of a degree Celsius; null where it was not taken. */
   readonly celsiusTenths: number | null;
+  readonly flesh?: Flesh;
   readonly note: string;
 };
 
@@ -57,18 +61,29 @@ export function isInDiseaseZone(place: string, zones: readonly string[]): boolea
   return zones.some((zone) => zone.trim() !== '' && folded.includes(zone.trim().toLocaleLowerCase('en')));
 }
 
+/** How a shop hangs and trims when nothing else is said: what of its ways a forecast must know. */
+export type ShopWays = Pick<AnimalFacts, 'hung' | 'closeTrim'>;
+
 /** What the forecast needs to know, from what the hunter said and, once it has come, from what was found. */
-export function factsOf(animal: DescribedAnimal, arrival: ArrivalDetails | null, hangingGrams: number | null): AnimalFacts {
+export function factsOf(
+  animal: DescribedAnimal,
+  arrival: ArrivalDetails | null,
+  hangingGrams: number | null,
+  ways: ShopWays = {},
+): AnimalFacts {
   const found = arrival ?? animal;
   return {
     speciesId: animal.speciesId,
     sex: found.sex,
     ageClass: found.ageClass,
     weight: hangingGrams === null ? found.weight : { grams: hangingGrams, basis: 'hanging' },
+    girthMm: animal.girthMm ?? null,
     form: found.form,
     missing: found.missing,
     wounds: arrival?.wounds ?? [],
     gutShot: arrival?.conditions.includes('gut-shot') ?? false,
+    flesh: arrival?.flesh ?? 'usual',
+    ...ways,
   };
 }
 

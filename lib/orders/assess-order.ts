@@ -2,9 +2,9 @@ import { type AnimalFacts, type SpeciesBook, forecastCarcass } from '@/lib/carca
 import type { NameCountry } from '@/lib/cuts';
 import type { Instructions } from '@/lib/instructions';
 import { type Plan, planOrder } from '@/lib/plan';
-import { type Finding, type Stage, findAll } from '@/lib/rules';
+import { type Finding, type Stage, type TestState, findAll } from '@/lib/rules';
 import type { WeightUnit } from '@/lib/units';
-import { type ArrivalDetails, type DescribedAnimal, factsOf, isInDiseaseZone } from './animal';
+import { type ArrivalDetails, type DescribedAnimal, type ShopWays, factsOf, isInDiseaseZone } from './animal';
 
 /** What the shop's settings contribute to an assessment. */
 export type ShopView = {
@@ -12,6 +12,7 @@ export type ShopView = {
   readonly country: NameCountry;
   readonly diseaseZones: readonly string[];
   readonly species: SpeciesBook;
+  readonly ways?: ShopWays;
 };
 
 /** One order as far as it is known. */
@@ -29,23 +30,43 @@ export type Assessment = {
   readonly findings: readonly Finding[];
 };
 
+/** One animal whose facts are settled, and the wish for it. */
+export type AnimalCase = {
+  readonly stage: Stage;
+  readonly facts: AnimalFacts;
+  readonly instructions: Instructions;
+  readonly diseaseZone: boolean;
+  readonly test: TestState;
+};
+
 /**
  * Forecast, plan and findings of one order: the one computation behind the form, the counter, the sheet and the
  * status page. Pure and deterministic.
  */
 export function assessOrder(order: OrderFacts, shop: ShopView): Assessment {
-  const facts = factsOf(order.animal, order.arrival, order.hangingGrams);
-  const plan = planOrder(order.instructions, forecastCarcass(facts, shop.species));
-  const findings = findAll({
-    stage: order.stage,
-    instructions: order.instructions,
-    plan,
-    circumstances: {
+  return assessAnimal(
+    {
+      stage: order.stage,
+      facts: factsOf(order.animal, order.arrival, order.hangingGrams, shop.ways),
+      instructions: order.instructions,
       diseaseZone: isFromZone(order, shop),
       test: order.arrival?.test ?? 'none',
-      sex: facts.sex,
-      form: facts.form,
     },
+    shop,
+  );
+}
+
+/** The same for an animal that is no order of the shop's book: what another program asks about. */
+export function assessAnimal(
+  { stage, facts, instructions, diseaseZone, test }: AnimalCase,
+  shop: Pick<ShopView, 'country' | 'unit' | 'species'>,
+): Assessment {
+  const plan = planOrder(instructions, forecastCarcass(facts, shop.species));
+  const findings = findAll({
+    stage,
+    instructions,
+    plan,
+    circumstances: { diseaseZone, test, sex: facts.sex, form: facts.form },
     words: { country: shop.country, unit: shop.unit },
   });
   return { facts, plan, findings };

@@ -9,5 +9,9 @@ export async function shopView(settings: ShopSettings): Promise<OrderFormShop> {
     country: settings.nameCountry,
     diseaseZones: settings.diseaseZones,
     species: await speciesBook(),
+    ways: {
+      hung: settings.hangDays === null ? null : { days: settings.hangDays, hide: settings.hangHide },
+      closeTrim: settings.closeTrim,
+    },
   };
 }

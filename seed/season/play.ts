@@ -193,6 +193,7 @@ function formOf(story: Story, hunter: Hunter): OrderFormValues {
       ageClass: story.ageClass,
       weight: story.guess?.weight ?? '',
       weightBasis: story.guess?.basis ?? '',
+      girth: '',
       takenWhere: story.where ?? '',
       diseaseZone: story.toldZone ?? 'no',
       form: story.form ?? 'hide-on',

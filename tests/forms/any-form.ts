@@ -42,6 +42,7 @@ export const anyOrderForm: fc.Arbitrary<OrderFormValues> = fc
       'animal.ageClass': chosen(AGE_CLASSES),
       'animal.weight': weight,
       'animal.weightBasis': chosen(WEIGHT_BASES),
+      'animal.girth': weight,
       'animal.takenWhere': text,
       'animal.diseaseZone': chosen(['yes', 'no', 'unsure']),
       'animal.form': chosen(DELIVERY_FORMS),

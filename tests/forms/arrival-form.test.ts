@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { AGE_CLASSES, DELIVERY_FORMS, SEXES, PUBLISHED_IDS, WOUND_SEVERITIES, publishedSpecies, PUBLISHED_SPECIES } from '@/lib/carcass';
+import { AGE_CLASSES, DELIVERY_FORMS, SEXES, PUBLISHED_IDS, WOUND_SEVERITIES, publishedSpecies, PUBLISHED_SPECIES, FLESHES } from '@/lib/carcass';
 import { type ArrivalFormValues, type FormShop, SPOTS, spotsOf, arrivalValuesOf, parseArrivalForm, readArrivalForm } from '@/lib/forms';
 import { CONDITIONS, type ArrivalDetails, type DescribedAnimal } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
@@ -96,6 +96,7 @@ const anyFound: fc.Arbitrary<{ animal: DescribedAnimal; arrival: ArrivalDetails 
     form: fc.constantFrom(...DELIVERY_FORMS),
     test: fc.constantFrom(...TEST_STATES),
     celsiusTenths: fc.option(fc.integer({ min: -100, max: 300 })),
+    flesh: fc.constantFrom(...FLESHES),
     wounds: fc.dictionary(fc.constantFrom(...SPOTS.map(({ id }) => id)), fc.constantFrom(...WOUND_SEVERITIES)),
     missing: fc.subarray([...SPOTS]),
     conditions: fc.subarray([...CONDITIONS]),

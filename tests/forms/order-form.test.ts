@@ -26,7 +26,7 @@ const [shop = { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: [], sp
 function filled(changes: Partial<OrderFormValues> = {}): OrderFormValues {
   return {
     ...blankOrderForm('form-key-1'),
-    animal: { speciesId: 'white-tailed-deer', sex: 'female', ageClass: 'adult', weight: '', weightBasis: '', takenWhere: '', diseaseZone: 'no', form: 'hide-on', filletsOut: false },
+    animal: { speciesId: 'white-tailed-deer', sex: 'female', ageClass: 'adult', weight: '', weightBasis: '', girth: '', takenWhere: '', diseaseZone: 'no', form: 'hide-on', filletsOut: false },
     rest: 'mince',
     hunter: { name: 'Bo Brandt', phone: '555 0100', email: '' },
     ...changes,
@@ -143,6 +143,26 @@ describe('a form that is', () => {
   ] as const)('of the species %s and the weight %s (%s) is not taken', (speciesId, weight, weightBasis, sentence) => {
     const parsed = parseOrderForm(withAnimal({ speciesId, weight, weightBasis }), shop);
     expect(parsed.ok ? {} : parsed.fieldErrors).toEqual({ 'animal.weight': sentence });
+  });
+
+  test.each(['140 lb dressed', 'Dressed 140', '18 kg gralloched'])('weighed as %j is asked which weight is meant', (weight) => {
+    const parsed = parseOrderForm(withAnimal({ weight, weightBasis: 'field-dressed' }), shop);
+    expect(parsed.ok ? {} : parsed.fieldErrors).toEqual({
+      'animal.weight':
+        '“Dressed” is used for three different weights. Write the number alone, and choose beside it which weight it is: gutted with the hide on, head and legs off, or skinned.',
+    });
+  });
+
+  test('measured round the chest is read where nothing was weighed, and asked again where it cannot be', () => {
+    const parsed = parseOrderForm(withAnimal({ girth: '36' }), shop);
+    expect(parsed.ok && parsed.value.animal.girthMm).toBe(914);
+    for (const [girth, sentence] of [
+      ['3 feet', 'Write the length as a number, for example 3/4 in or 1.5 in.'],
+      ['5', 'That is no chest of a deer or bear. Measure round it, just behind the forelegs.'],
+    ] as const) {
+      const refused = parseOrderForm(withAnimal({ girth }), shop);
+      expect(refused.ok ? {} : refused.fieldErrors).toEqual({ 'animal.girth': sentence });
+    }
   });
 
   test('weighed without a word on which weight asks for it', () => {

@@ -37,6 +37,16 @@ describe('shop settings', () => {
     });
   });
 
+  test('ways of hanging and trimming are read from a form, and are as usual in settings stored before there were any', () => {
+    const { hangDays, hangHide, closeTrim, ...stored } = firstShopSettings(asked);
+    expect(checkForm(shopSettingsSchema, stored)).toMatchObject({ ok: true, value: { hangDays, hangHide, closeTrim } });
+    expect(checkForm(shopSettingsSchema, { ...stored, hangDays: '10', hangHide: 'on', closeTrim: 'on' })).toMatchObject({
+      ok: true,
+      value: { hangDays: 10, hangHide: 'on', closeTrim: true },
+    });
+    expect(checkForm(shopSettingsSchema, { ...stored, hangDays: '' })).toMatchObject({ ok: true, value: { hangDays: null } });
+  });
+
   test.each([
     ['name', ' ', 'Enter the name of the shop'],
     ['name', 'x'.repeat(81), 'Shorten this to 80 characters'],
@@ -49,6 +59,8 @@ describe('shop settings', () => {
     ['collectWithinDays', 'soon', 'Enter a whole number of days, for example 7'],
     ['collectWithinDays', '0', 'Enter at least 1 day'],
     ['cookGameTo', '120 F', 'Choose a cooking temperature'],
+    ['hangDays', 'a week', 'Enter a whole number of days, for example 7'],
+    ['hangDays', '90', 'Enter at most 60 days'],
   ])('%s %j is refused in a sentence at the field', (field, typed, sentence) => {
     expect(checkForm(shopSettingsSchema, { ...firstShopSettings(asked), [field]: typed })).toEqual({
       ok: false,

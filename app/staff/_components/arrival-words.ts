@@ -1,4 +1,4 @@
-import type { DeliveryForm, WeightBasis } from '@/lib/carcass';
+import type { DeliveryForm, Flesh, WeightBasis } from '@/lib/carcass';
 import type { Condition } from '@/lib/orders';
 import type { TestState } from '@/lib/rules';
 
@@ -8,6 +8,8 @@ export const TEST_WORDS: Readonly<Record<TestState, string>> = {
   negative: 'Negative',
   positive: 'Positive',
 };
+
+export const FLESH_WORDS: Readonly<Record<Flesh, string>> = { lean: 'lean', usual: 'as usual', fat: 'fat' };
 
 export const CONDITION_WORDS: Readonly<Record<Condition, string>> = {
   clean: 'Clean',

@@ -12,7 +12,7 @@ export default async function SettingsPage({ searchParams }: PageProps<'/staff/s
   await requireStaff('shop.settings');
   const shop = await currentShop();
   if (shop === null) notFound();
-  const { diseaseZones, collectWithinDays, ...texts } = shop.settings;
+  const { diseaseZones, collectWithinDays, hangDays, closeTrim, ...texts } = shop.settings;
   return (
     <main className="page" id="main">
       <PageHeader title="Settings" lede="How the shop is called, what it measures in, and what its place demands." />
@@ -20,7 +20,7 @@ export default async function SettingsPage({ searchParams }: PageProps<'/staff/s
       <SettingsForm
         key={shop.version}
         version={shop.version}
-        settings={{ ...texts, diseaseZones: diseaseZones.join('\n'), collectWithinDays: String(collectWithinDays) }}
+        settings={{ ...texts, diseaseZones: diseaseZones.join('\n'), collectWithinDays: String(collectWithinDays), hangDays: hangDays === null ? '' : String(hangDays), ...(closeTrim && { closeTrim: 'on' }) }}
         currencies={currencyChoices()}
         timeZones={timeZoneChoices()}
         locales={localeChoices()}

@@ -68,6 +68,32 @@ export function SettingsForm({ version, settings, currencies, timeZones, locales
           answer={answer}
         />
       </section>
+      <section className="section stack" aria-labelledby="ways-heading">
+        <h2 id="ways-heading">How you hang and trim</h2>
+        <p className="quiet-text">The forecast reads these: a carcass dries on the rail, and a close trim leaves less in the packet.</p>
+        <TextField
+          name="hangDays"
+          label="Days on the rail, as a rule"
+          hint="From coming in to the knife. Leave it empty if it differs too much to say."
+          optional
+          size="short"
+          inputMode="numeric"
+          answer={answer}
+        />
+        <RadioField
+          name="hangHide"
+          legend="Carcasses hang"
+          choices={[
+            { value: 'off', text: 'skinned' },
+            { value: 'on', text: 'in the hide' },
+          ]}
+          answer={answer}
+        />
+        <label className="choice">
+          <input type="checkbox" name="closeTrim" defaultChecked={answer.values['closeTrim'] === 'on'} />
+          <span>We trim to clean muscle: all fat and membrane off</span>
+        </label>
+      </section>
       <div className="buttons">
         <button className="button primary" disabled={pending}>
           Save the settings

@@ -43,7 +43,7 @@ export function orderForm(changes: Partial<OrderFormValues> = {}): OrderFormValu
   keys += 1;
   return {
     ...blankOrderForm(`form-key-${keys}`),
-    animal: { speciesId: 'white-tailed-deer', sex: 'female', ageClass: 'adult', weight: '', weightBasis: '', takenWhere: 'Varley County', diseaseZone: 'no', form: 'hide-on', filletsOut: false },
+    animal: { speciesId: 'white-tailed-deer', sex: 'female', ageClass: 'adult', weight: '', weightBasis: '', girth: '', takenWhere: 'Varley County', diseaseZone: 'no', form: 'hide-on', filletsOut: false },
     rest: 'mince',
     hunter: { name: 'Bo Brandt', phone: '555 0100', email: '' },
     ...changes,

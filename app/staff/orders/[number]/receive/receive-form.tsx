@@ -5,8 +5,8 @@ import type { DrawnShapes } from '@/app/_components/carcass-drawing';
 import { Field, FieldGroup } from '@/app/_components/field';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { ActionForm } from '@/app/staff/_components/action-form';
-import { CONDITION_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
-import type { BodyPlan } from '@/lib/carcass';
+import { CONDITION_WORDS, FLESH_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
+import { type BodyPlan, FLESHES } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
 import type { Choice } from '@/lib/forms';
 import { CONDITIONS } from '@/lib/orders';
@@ -100,6 +100,16 @@ export function ReceiveForm({ order, title, values, days, unit, country, plan, s
                   )}
                 </Field>
               </div>
+              <FieldGroup id="flesh" legend="Fat on it">
+                <div className="pill-choices thirds">
+                  {FLESHES.map((id) => (
+                    <label className="choice" key={id}>
+                      <input type="radio" name="flesh" value={id} defaultChecked={(answer.values['flesh'] || 'usual') === id} />
+                      <span>{FLESH_WORDS[id]}</span>
+                    </label>
+                  ))}
+                </div>
+              </FieldGroup>
               <FieldGroup id="conditions" legend="Condition" optional>
                 <div className="pill-choices thirds">
                   {CONDITIONS.map((id) => (
