@@ -3,6 +3,7 @@
 import { useFormContext, useWatch } from 'react-hook-form';
 import { CUTS, TARGETS, cutName, cutsOf, targetName } from '@/lib/cuts';
 import { AS_SEEN_FIT, capital, chosenLabel, packChoices, readPack, readSize, sideChoices, sizeChoices, type LineValues, type OrderFormValues } from '@/lib/forms';
+import { pieceWords } from '@/lib/documents';
 import { formatWeightRange } from '@/lib/units';
 import { FindingsAt } from './findings';
 import { useFormWorld, useLiveForm, useStand } from './form-context';
@@ -98,7 +99,10 @@ function LineSummary({ line, index, name }: LineRowProps & { readonly name: stri
         <b>{name}</b> {[cutName(now.cut, shop.country), ...side].join(', ')}
       </span>
       {planned && planned.packed.likely > 0 && (
-        <span className="number">{formatWeightRange(planned.packed, shop.unit, shop.locale)}</span>
+        <span className="number">
+          {formatWeightRange(planned.packed, shop.unit, shop.locale)}
+          <span className="quiet-text pieces">{pieceWords(planned.pieces)}</span>
+        </span>
       )}
     </summary>
   );

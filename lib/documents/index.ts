@@ -11,5 +11,6 @@ export { cookingCaution } from './cooking-caution';
 export { buildCuttingSheet, type CuttingSheet, type SheetBlock, type SheetInput, type SheetLine, type SheetMark, type SheetStop } from './cutting-sheet';
 export { estimateView, type EstimateView } from './estimate-view';
 export { buildInvoice, yieldLine, type InvoiceDocument, type InvoiceInput, type InvoiceRow } from './invoice';
+export { pieceWords } from './piece-words';
 export { likelyText, partStandings, planView, type ForecastRow, type PartStanding, type PartState, type PlanView } from './plan-view';
 export { priceWords, type PriceWords } from './price-words';

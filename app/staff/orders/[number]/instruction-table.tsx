@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { cutName, knifeOrder, minceName } from '@/lib/cuts';
+import { pieceWords } from '@/lib/documents';
 import { antlerChoices, capital, chosenLabel, fatChoices, lineLabel, packWords, restChoices, sizeWords, squaredOffChoices } from '@/lib/forms';
 import { PRODUCTS } from '@/lib/plan';
 import { formatWeight } from '@/lib/units';
@@ -11,6 +12,7 @@ export function InstructionTable({ order }: { readonly order: StaffOrder }) {
   const country = shop.nameCountry;
   const words = (grams: number): string => formatWeight(grams, shop.unit, shop.locale);
   const forecast = new Map(planView.lines.map((row) => [row.key, row.text]));
+  const pieces = new Map(order.assessment.plan.lines.map((planned) => [planned.line.id, pieceWords(planned.pieces)]));
   const lines = instructions.lines.toSorted((a, b) => knifeOrder(a.target) - knifeOrder(b.target));
   const { keep, mince } = instructions;
   const kept = (['heart', 'liver', 'bones'] as const).filter((item) => keep[item]);
@@ -56,6 +58,7 @@ export function InstructionTable({ order }: { readonly order: StaffOrder }) {
                 </td>
                 <td role="cell" data-label="Should give" className="number">
                   {forecast.get(line.id) ?? ''}
+                  <span className="basis">{pieces.get(line.id)}</span>
                 </td>
               </tr>
             ))}
