@@ -34,7 +34,7 @@ export type TakenTry =
   | { readonly outcome: 'closed' };
 
 /** A key of the table. What a person typed goes in as a digest: it may be a password in the wrong field. */
-export function throttleKey(kind: 'account' | 'browser' | 'address' | 'set-up', about: string): string {
+export function throttleKey(kind: 'account' | 'browser' | 'address' | 'set-up' | 'plan', about: string): string {
   return `${kind}:${createHash('sha256').update(about).digest('base64url')}`;
 }
 

@@ -47,6 +47,7 @@ export {
   describedAnimal,
   describedInstructions,
   formValuesOf,
+  girthUnit,
   planOf,
   readOrderForm,
   withInstructions,
@@ -103,3 +104,8 @@ export {
   type StepValues,
   type TariffFormValues,
 } from './tariff-form';
+export { answerPlanRequest, parsePlanRequest, type PlanDesk } from './answer-plan-request';
+export { planAnswerSchema, type PlanAnswer } from './plan-answer';
+export { LARGEST_PLAN_BYTES, NOT_JSON, NOT_JSON_TYPE, PLAN_EXAMPLES, TOO_LARGE, planOpenApi, planProblemsSchema } from './plan-openapi';
+export { type PlanRequest } from './plan-request';
+export { type PlanProblem } from './plan-request-words';

@@ -8,7 +8,7 @@ export {
   type Condition,
   type DescribedAnimal,
 } from './animal';
-export { assessOrder, isFromZone, type Assessment, type OrderFacts, type ShopView } from './assess-order';
+export { assessAnimal, assessOrder, isFromZone, type AnimalCase, type Assessment, type OrderFacts, type ShopView } from './assess-order';
 export { billFacts, packRows, type PackRow, type Weighing } from './bill-facts';
 export {
   formatOrderNumber,

@@ -1,6 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Role } from '@/lib/access';
+import { PLAN_EXAMPLES } from '@/lib/forms';
+import { problemsBy } from '../forms/described-schemas';
 import { COUNTER, PHONE, useBrowser } from './browser';
 import { type ShopServer, serveShop } from './shop-server';
 import { openTestShop, signInAs } from './test-shop';
@@ -58,13 +60,19 @@ const FILES: typeof PAGES = [
   { route: '/o/[token]/invoice.pdf', path: () => `/o/${billed.token}/invoice.pdf`, roles: 'everyone' },
 ];
 
+/** What other programs ask: by GET as here, and how that is answered. Everyone may, and a sign-in makes no difference. */
+const FOR_PROGRAMS = [
+  { route: '/api/plan', status: 405 },
+  { route: '/api/openapi.json', status: 200 },
+];
+
 test('every route of the program has a row in this table', async () => {
   const { readdirSync } = await import('node:fs');
   const routes = readdirSync('app', { recursive: true, encoding: 'utf8' })
     .filter((file) => /(^|\/)(page\.tsx|route\.ts)$/.test(file))
     .map((file) => `/${file.replace(/(^|\/)(page\.tsx|route\.ts)$/, '')}`.replace(/\/$/, '') || '/');
   // Set-up is there only while nobody works here; it has a journey of its own.
-  expect(routes.filter((route) => route !== '/setup').toSorted()).toEqual([...PAGES, ...FILES].map((page) => page.route).toSorted());
+  expect(routes.filter((route) => route !== '/setup').toSorted()).toEqual([...PAGES, ...FILES, ...FOR_PROGRAMS].map((page) => page.route).toSorted());
 });
 
 describe('who may open what', () => {
@@ -79,6 +87,7 @@ describe('who may open what', () => {
       const answer = await page.request.get(`${shop.url}${path()}`, { maxRedirects: 0 });
       expect([route, answer.headers()['content-type']?.includes('pdf') ?? false]).toEqual([route, roles === 'everyone']);
     }
+    for (const { route, status } of FOR_PROGRAMS) expect([route, (await page.request.get(`${shop.url}${route}`)).status()]).toEqual([route, status]);
   });
 
   test.each<Role>(['owner', 'counter', 'cutter'])('%s: the pages of their work, and a plain refusal of the rest', async (role) => {
@@ -97,6 +106,7 @@ describe('who may open what', () => {
       const allowed = roles === 'everyone' || roles.includes(role);
       expect([route, answer.headers()['content-type']?.includes('pdf') ?? false]).toEqual([route, allowed]);
     }
+    for (const { route, status } of FOR_PROGRAMS) expect([route, (await page.request.get(`${shop.url}${route}`)).status()]).toEqual([route, status]);
   });
 });
 
@@ -154,4 +164,36 @@ test('ten megabytes of text are refused in a sentence, and nothing breaks', asyn
   expect(answer.status()).toBe(413);
   expect(await answer.text()).toContain('more text than a form here can hold');
   expect((await page.goto(`${shop.url}/order`))?.status()).toBe(200);
+});
+
+test('another program asks for a plan without a page of ours, and is answered as the served description says', async () => {
+  const send = (init: RequestInit): Promise<Response> => fetch(`${shop.url}/api/plan`, { method: 'POST', headers: { 'Content-Type': 'application/json' }, ...init });
+  const description = await (await fetch(`${shop.url}/api/openapi.json`)).json();
+  const { answerProblems, problemsProblems } = problemsBy(description);
+  for (const asked of Object.values(PLAN_EXAMPLES)) {
+    const answer = await send({ body: JSON.stringify(asked) });
+    expect(answer.status).toBe(200);
+    expect(answerProblems(await answer.json())).toBeNull();
+    expect(Object.fromEntries(answer.headers)).toMatchObject({
+      'content-type': 'application/json; charset=utf-8',
+      'cache-control': 'no-store',
+      'x-content-type-options': 'nosniff',
+      'x-frame-options': 'DENY',
+      'content-security-policy': expect.stringContaining("default-src 'none'"),
+    });
+    expect(answer.headers.has('set-cookie')).toBe(false);
+  }
+  const refusals: readonly (readonly [number, RequestInit])[] = [
+    [400, { body: '{"animal":{"speciesId":"roe-deer","weight":{"grams":16000,"basis":"dressed"}}}' }],
+    [413, { body: 'x'.repeat(11_000_000) }],
+    [413, { body: new Blob(['x'.repeat(1_000_000)]).stream(), duplex: 'half' } as RequestInit],
+    [415, { body: '{}', headers: { 'Content-Type': 'text/plain' } }],
+    [405, { method: 'PUT', body: '{}' }],
+    [405, { method: 'OPTIONS' }],
+  ];
+  for (const [status, init] of refusals) {
+    const answer = await send(init);
+    expect(answer.status).toBe(status);
+    expect(problemsProblems(await answer.json())).toBeNull();
+  }
 });
