@@ -38,16 +38,17 @@ export function misfitsOf({ animal, instructions }: PlanRequest, book: SpeciesBo
 
 function weightMisfits({ weight, girthMm, ageClass }: PlanRequest['animal'], species: SpeciesFigures): readonly PlanProblem[] {
   const kind = withArticle(species.name);
-  if (weight) {
-    const live = impliedLiveGrams(species, weight.grams, weight.basis);
-    const { from, to } = species.plausibleLiveGrams;
-    if (live >= from && live <= to) return [];
-    const message = `That would be ${kind} of ${live} grams alive; they run from ${from} to ${to}. Check the grams, the basis and the species.`;
-    return [{ path: 'animal.weight.grams', message }];
+  const path = weight ? 'animal.weight.grams' : 'animal.girthMm';
+  const told = weight ?? (girthMm === null ? null : weightFromGirth(species, { ageClass, girthMm }));
+  if (!told) {
+    const message = `Nothing here tells the weight of ${kind} of that age from this girth. Write a weight, or leave the girth out.`;
+    return girthMm === null ? [] : [{ path, message }];
   }
-  if (girthMm === null || weightFromGirth(species, { ageClass, girthMm })) return [];
-  const message = `Nothing here tells the weight of ${kind} of that age from this girth. Write a weight, or leave the girth out.`;
-  return [{ path: 'animal.girthMm', message }];
+  const live = impliedLiveGrams(species, told.grams, told.basis);
+  const { from, to } = species.plausibleLiveGrams;
+  if (live >= from && live <= to) return [];
+  const message = `That would be ${kind} of ${live} grams alive; they run from ${from} to ${to}. Check the ${weight ? 'grams, the basis' : 'millimetres'} and the species.`;
+  return [{ path, message }];
 }
 
 function placeMisfits(path: string, places: readonly PartPlace[], species: SpeciesFigures): readonly PlanProblem[] {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { PUBLISHED_IDS, PUBLISHED_SPECIES } from '@/lib/carcass';
+import { PUBLISHED_IDS, PUBLISHED_SPECIES, publishedSpecies } from '@/lib/carcass';
 import { CUT_IDS, CUTS, TARGET_IDS, cutsOf, targetsOfPlan } from '@/lib/cuts';
 import { PLAN_EXAMPLES, type PlanDesk, answerPlanRequest, parsePlanRequest, planAnswerSchema, planOpenApi, planProblemsSchema } from '@/lib/forms';
 import { DEFERENCE } from '@/lib/rules';
@@ -100,6 +100,18 @@ describe('a plan request', () => {
     ]],
   ])('with %s is refused at its path, with the way out', (_what, asked, sentences) => {
     expect(said(asked)).toEqual(sentences);
+  });
+
+  test('is told from a girth where the species has a rule for it, and refused where that is no such animal', () => {
+    const points = [{ girthMm: 500, grams: 15_000 }, { girthMm: 1_000, grams: 90_000 }];
+    const rule = { ageClasses: ['adult'], basis: 'live', points, cv: 0.1 } as const;
+    const measured: PlanDesk = { ...desk, species: { 'roe-deer': { ...publishedSpecies('roe-deer'), girth: [rule] } } };
+    const ask = (girthMm: number) => answerPlanRequest({ animal: { ...roe, ageClass: 'adult', girthMm } }, measured);
+    expect(ask(550)).toMatchObject({ ok: true, value: { basedOn: 'girth' } });
+    expect(ask(900)).toEqual({
+      ok: false,
+      errors: [{ path: 'animal.girthMm', message: 'That would be a roe deer of 75000 grams alive; they run from 6000 to 45000. Check the millimetres and the species.' }],
+    });
   });
 
   test('has all its mistakes of shape told at once', () => {
