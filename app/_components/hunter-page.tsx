@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { Wordmark } from './wordmark';
 
 type HunterPageProps = {
-  readonly shop: { readonly name: string; readonly phone: string; readonly address: string };
+  readonly shop: { readonly name: string; readonly phone: string; readonly address: string; readonly questionsContact: string };
   readonly wide?: boolean;
   /** Small links at the foot. */
   readonly foot?: ReactNode;
@@ -31,6 +31,7 @@ export function HunterPage({ shop, wide = false, foot, children }: HunterPagePro
             </>
           )}
         </p>
+        {shop.questionsContact && <p>Questions: {shop.questionsContact}</p>}
         {foot && <p>{foot}</p>}
       </footer>
     </>

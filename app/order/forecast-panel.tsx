@@ -35,8 +35,14 @@ export function ForecastPanel() {
     <details className="forecast order-forecast" ref={panel}>
       <summary>
         <span className="forecast-line">
-          <span className="nowrap">{likelyText(view.packedTotal.range, shop)} to take home</span>
-          <span className="nowrap">{estimate.likely}</span>
+          {view.packedTotal.range.likely > 0 ? (
+            <>
+              <span className="nowrap">{likelyText(view.packedTotal.range, shop)} to take home</span>
+              <span className="nowrap">{estimate.likely}</span>
+            </>
+          ) : (
+            <span>Say how it is cut, and this adds up</span>
+          )}
           {stops > 0 && <span className="tag stop">{stops === 1 ? '1 thing does not fit' : `${stops} things do not fit`}</span>}
         </span>
       </summary>

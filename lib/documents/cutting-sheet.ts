@@ -54,7 +54,7 @@ export type CuttingSheet = {
   /** 'Hanging: 92.40 lb' or 'Hanging, forecast: 92.40 lb'. */
   readonly weight: string;
   readonly marks: readonly SheetMark[];
-  /** The marks in words: 'Hit: left haunch (heavy). None of it to mince. Did not come: both fillets.', or ''. */
+  /** The marks in words: 'Hit: left haunch (heavy). Wound trim out of the mince. Did not come: both fillets.', or ''. */
   readonly markWords: string;
   readonly blocks: readonly SheetBlock[];
   /** What becomes of everything else. */
@@ -170,7 +170,7 @@ function sheetMarks(plan: Plan): readonly SheetMark[] {
   return [...wounds, ...absent];
 }
 
-/** 'Hit: left haunch (heavy). None of it to mince. Did not come: both fillets.' Nothing where there is nothing to say. */
+/** 'Hit: left haunch (heavy). Wound trim out of the mince. Did not come: both fillets.' Nothing where there is nothing to say. */
 function markWords(marks: readonly SheetMark[], { country }: SheetInput['shop']): string {
   const named = (mark: SheetMark): string => sidedName(partName(mark.part, country), mark.place);
   const hit = marks
@@ -180,7 +180,7 @@ function markWords(marks: readonly SheetMark[], { country }: SheetInput['shop'])
     const places = marks.filter((mark) => mark.kind === 'absent' && mark.part === part);
     return places.length > 1 ? [sidedName(partName(part, country), 'both')] : places.map(named);
   });
-  const apart = hit.length > 0 ? [`Hit: ${hit.join(', ')}. None of it to ${grindWord({ country }).toLowerCase()}.`] : [];
+  const apart = hit.length > 0 ? [`Hit: ${hit.join(', ')}. Wound trim out of the ${grindWord({ country }).toLowerCase()}.`] : [];
   return [...apart, ...(gone.length > 0 ? [`Did not come: ${gone.join(', ')}.`] : [])].join(' ');
 }
 

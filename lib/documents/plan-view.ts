@@ -55,13 +55,20 @@ export function planView(plan: Plan, words: Words): PlanView {
   );
   const shown = pools.filter(([, , range]) => range.likely > 0).map(([key, label, range]) => row(key, label, range));
   return {
-    hanging: row('hanging', 'on the rail, without hide and head', plan.forecast.hanging),
+    hanging: hangingRow(plan, words),
     lines,
     pools: shown,
     packedTotal: row('total', 'to take home', plan.packedTotal),
     mostGrams: Math.max(1, ...[...lines, ...shown].map((one) => one.range.high)),
     parts: partStandings(plan, words),
   };
+}
+
+/** What hangs; a weight read off the rail is no forecast, so it stands without a range. */
+function hangingRow({ forecast: { hanging, facts } }: Plan, { unit, locale }: Words): ForecastRow {
+  const isWeighed = facts.weight?.basis === 'hanging';
+  const text = isWeighed ? formatWeight(hanging.likely, unit, locale) : formatWeightRange(hanging, unit, locale);
+  return { key: 'hanging', label: 'on the rail, without hide and head', range: hanging, text };
 }
 
 /** How every part stands: double claims first, then wounds, then what did not come, then what is open. */

@@ -35,7 +35,8 @@ export type ArrivalFormValues = {
   tag: string;
   killedOn: string;
   killedWhere: string;
-  diseaseZone: boolean;
+  /** 'yes', 'no', or '' where the hunter was not sure: then the counter has to say. */
+  diseaseZone: string;
   test: string;
   sampleNumber: string;
   sex: string;
@@ -72,7 +73,7 @@ export function readArrivalForm(entries: FormEntries): ArrivalFormValues {
     tag: text('tag'),
     killedOn: text('killedOn'),
     killedWhere: text('killedWhere'),
-    diseaseZone: text('diseaseZone') !== '',
+    diseaseZone: text('diseaseZone'),
     test: text('test'),
     sampleNumber: text('sampleNumber'),
     sex: text('sex'),
@@ -99,7 +100,7 @@ export function arrivalValuesOf(animal: DescribedAnimal, arrival: ArrivalDetails
     tag: arrival?.tag ?? '',
     killedOn: arrival?.killedOn ?? '',
     killedWhere: arrival?.killedWhere ?? animal.takenWhere,
-    diseaseZone: arrival?.diseaseZone ?? animal.diseaseZone === 'yes',
+    diseaseZone: arrival ? (arrival.diseaseZone ? 'yes' : 'no') : animal.diseaseZone === 'unsure' ? '' : animal.diseaseZone,
     test: arrival?.test ?? '',
     sampleNumber: arrival?.sampleNumber ?? '',
     sex: known.sex,
@@ -172,7 +173,7 @@ function arrivalSchema(speciesId: SpeciesId, shop: FormShop, today: string) {
         .refine(isCalendarDay, 'Write the day it was killed.')
         .refine((day) => !isCalendarDay(day) || day <= today, 'That day has not come yet. Check the date it was killed.'),
       killedWhere: words(80, 'The place').min(1, 'Write where it was killed: county, unit or estate.'),
-      diseaseZone: z.boolean(),
+      diseaseZone: z.enum(['yes', 'no'], 'Say whether it was killed in a disease zone; the hunter was not sure.').transform((answer) => answer === 'yes'),
       test: z.enum(TEST_STATES, 'Say whether a disease sample was taken.'),
       sampleNumber: words(40, 'The sample number'),
       sex: z.enum(SEXES, 'Choose male, female or not known.'),

@@ -103,7 +103,7 @@ export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
         name: short(80, 'The name').min(1, 'Write your name, so that the shop can find your animal.'),
         phone: short(30, 'The phone number').regex(
           /^(?=(?:\D*\d){6})[\d\s()+./-]*$/,
-          'Write a phone number the shop can call, digits only.',
+          'Write a phone number the shop can call, such as 555 010 0147.',
         ),
         email: short(120, 'The e-mail address').refine(
           (text) => text === '' || /^[^\s@]+@[^\s@]+\.[^\s@]+$/.test(text),

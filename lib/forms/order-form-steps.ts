@@ -32,11 +32,12 @@ export function refusedForm(values: OrderFormValues, fieldErrors: FieldErrors): 
   return { ...openedForm(values), fieldErrors: Object.fromEntries(sorted) };
 }
 
-/** Adds every cut the shop makes unless told otherwise, leaving to the rest what would be ground anyway. */
+/** Adds every cut the shop makes unless told otherwise; what is left is ground, unless the hunter has said something else. */
 function addUsualCuts(values: OrderFormValues, shop: OrderFormShop): OrderFormValues {
+  const begun = { ...values, rest: values.rest === '' ? 'mince' : values.rest };
   return partsOf(planOf(values, shop)).flatMap((part) => USUAL_CUTS[part])
     .filter(({ target, cut }) => cut !== 'mince' && !values.lines.some((line) => line.target === target))
-    .reduce((now, { target }) => applyIntent(now, `add:${target}`, shop), values);
+    .reduce((now, { target }) => applyIntent(now, `add:${target}`, shop), begun);
 }
 
 /**

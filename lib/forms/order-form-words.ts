@@ -19,10 +19,10 @@ const FORM_WORDS: Readonly<Record<DeliveryForm, readonly [string, string]>> = {
 
 const BASIS_WORDS: Readonly<Record<WeightBasis, string>> = {
   live: 'alive, as it stood',
-  'field-dressed': 'gutted, with hide, head and legs',
+  'field-dressed': 'field-dressed: gutted, with hide, head and legs',
   'legs-off': 'gutted, lower legs off, with hide and head',
   'hide-on': 'gutted, head and lower legs off, with hide',
-  hanging: 'hanging, no hide, no head',
+  hanging: 'hanging: skinned, no head',
   quarters: 'the quarters, with their bone',
   boneless: 'meat only, off the bone',
 };

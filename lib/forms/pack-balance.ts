@@ -11,7 +11,7 @@ export type PackBalance = Balance & {
  * Adds up the packing table as it is typed and holds it against the weight on the rail, in grams. Never throws on what
  * people type.
  *
- * @example packBalance([row], { 'line-1': '3 lb' }, { hangingGrams: 1000, unit: 'lb', locale: 'en-US' }).alarm // '3.0 lb of own meat is more than the 2.2 lb that hung: ...'
+ * @example packBalance([row], { 'line-1': '3 lb' }, { hangingGrams: 1000, unit: 'lb', locale: 'en-US' }).alarm // '3.0 lb of own meat is more than the 2.2 lb that hung. Look ...'
  */
 export function packBalance(
   rows: readonly PackRow[],

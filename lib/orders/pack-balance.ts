@@ -44,7 +44,7 @@ export function balanceOf(
   const words = (grams: number): string => formatWeight(grams, unit, locale);
   const alarm =
     ownGrams > hangingGrams
-      ? `${words(ownGrams)} of own meat is more than the ${words(hangingGrams)} that hung: ${words(ownGrams - hangingGrams)} too much. Look for a lug of another animal or a wrong unit, and weigh again.`
+      ? `${words(ownGrams)} of own meat is more than the ${words(hangingGrams)} that hung. Look for a lug of another animal or a wrong unit, and weigh again.`
       : null;
   return { packedGrams, addedGrams, ownGrams, alarm };
 }

@@ -29,6 +29,7 @@ export type HunterShop = OrderFormShop & {
   readonly name: string;
   readonly phone: string;
   readonly address: string;
+  readonly questionsContact: string;
   readonly currency: Currency;
   readonly tariff: Tariff;
   readonly cookGameTo: ShopSettings['cookGameTo'];
@@ -227,6 +228,7 @@ async function hunterShop(settings: ShopSettings, booked?: Tariff): Promise<Hunt
     name: settings.name,
     phone: settings.phone,
     address: settings.address,
+    questionsContact: settings.questionsContact,
     currency: settings.currency,
     cookGameTo: settings.cookGameTo,
     timeZone: settings.timeZone,

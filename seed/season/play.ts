@@ -122,7 +122,7 @@ export function play(story: Story, hunter: Hunter, { crew, chance, serial }: { r
         tag: `VC${String(serial + 11).padStart(2, '0')}-${String(4_000 + serial * 13)}`,
         killedOn: dayIn(demoShop.timeZone, new Date(at.getTime() - 86_400_000)),
         killedWhere: story.where === '' ? zoneCounty : (story.where ?? counties[serial % counties.length] ?? zoneCounty),
-        diseaseZone: story.tested !== undefined,
+        diseaseZone: story.tested === undefined ? 'no' : 'yes',
         sex: story.sex,
         ageClass: story.ageClass,
         weight: String(story.pounds),

@@ -58,7 +58,7 @@ describe('a heavy order', () => {
   });
 
   test('says what was hit and what did not come, and notes it on the lines it touches', () => {
-    expect(sheet.markWords).toBe('Hit: left hind leg (heavy), right shoulder (lost). None of it to grind. Did not come: both tenderloins.');
+    expect(sheet.markWords).toBe('Hit: left hind leg (heavy), right shoulder (lost). Wound trim out of the grind. Did not come: both tenderloins.');
     expect(linesOf(sheet).filter(({ note }) => note !== '').map(({ part, note }) => `${part}: ${note}`)).toContain('RIGHT SHOULDER: LOST: DISCARD');
     expect(linesOf(sheet).filter(({ name, side }) => name === 'TOP ROUND' && side === 'left')[0]?.note).toBe('HIT: CUT WIDE');
   });

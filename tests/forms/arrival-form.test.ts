@@ -26,7 +26,7 @@ function parsed(changes: Partial<ArrivalFormValues>, shop = pounds): ReturnType<
 
 test('the form opens with what the hunter told, to be confirmed, and with nothing in the scale’s box', () => {
   expect(arrivalValuesOf(told, null, pounds)).toMatchObject({
-    sex: 'female', killedWhere: 'Varley County', diseaseZone: true, weight: '', weightBasis: '', temperature: '', test: '', killedOn: '',
+    sex: 'female', killedWhere: 'Varley County', diseaseZone: 'yes', weight: '', weightBasis: '', temperature: '', test: '', killedOn: '',
     missing: { 'left-fillet': true, 'right-fillet': false },
   });
 });

@@ -121,7 +121,7 @@ describe('a form that is', () => {
       'animal.form': 'Choose how you will bring it in.',
       rest: 'Choose what becomes of everything you have not named.',
       'hunter.name': 'Write your name, so that the shop can find your animal.',
-      'hunter.phone': 'Write a phone number the shop can call, digits only.',
+      'hunter.phone': 'Write a phone number the shop can call, such as 555 010 0147.',
     });
   });
 
@@ -176,8 +176,8 @@ describe('a form that is', () => {
     ['name', '', 'Write your name, so that the shop can find your animal.'],
     ['name', '\u202E\u0000 ', 'Write your name, so that the shop can find your animal.'],
     ['name', 'x'.repeat(81), 'The name has room for 80 characters.'],
-    ['phone', '12345', 'Write a phone number the shop can call, digits only.'],
-    ['phone', 'call me 555 0100', 'Write a phone number the shop can call, digits only.'],
+    ['phone', '12345', 'Write a phone number the shop can call, such as 555 010 0147.'],
+    ['phone', 'call me 555 0100', 'Write a phone number the shop can call, such as 555 010 0147.'],
     ['phone', '1'.repeat(31), 'The phone number has room for 30 characters.'],
     ['email', 'bo', 'Write an e-mail address like name@example.org, or leave it empty.'],
     ['email', 'a@b@c.d', 'Write an e-mail address like name@example.org, or leave it empty.'],

@@ -15,6 +15,9 @@ import { PriceList } from './price-list';
 
 export const metadata = { title: null };
 
+/** The list a shop begins with, before anybody has set a price. */
+const FIRST_VERSION = 1;
+
 /** The price list: to read for the counter, to change for the owner. */
 export default async function PricesPage({ searchParams }: PageProps<'/staff/prices'>) {
   const staff = await requireStaff('prices.read');
@@ -24,6 +27,11 @@ export default async function PricesPage({ searchParams }: PageProps<'/staff/pri
   return (
     <main className="page wide" id="main">
       <PageHeader title="Prices" lede={`In force since ${momentWords(since, shop)}, set by ${by}. Without tax.`} />
+      {versionId === FIRST_VERSION && (
+        <p className="notice">
+          <b>These prices are an example that came with the program.</b> Hunters see them already: put your own in before you open.
+        </p>
+      )}
       <DoneNotice done={done} words={{ saved: 'Saved. Orders booked from now on go by these prices; earlier ones keep theirs.' }} />
       {mayChange ? (
         <PriceForm

@@ -15,13 +15,13 @@ test('a menu of the grid holds a wound or an absence, never both', () => {
 test('what was taken down comes back into the same inputs', () => {
   const found = readArrivalForm([
     ['licence', 'HA-1'],
-    ['diseaseZone', 'on'],
+    ['diseaseZone', 'yes'],
     ['conditions.dirty', 'on'],
     ['wounds.left-loin', 'lost'],
     ['missing.right-ribs', 'on'],
   ]);
   const inputs = receiveValues(found);
-  expect(inputs).toMatchObject({ licence: 'HA-1', diseaseZone: 'on', 'conditions.dirty': 'on', 'spots.left-loin': 'lost', 'spots.right-ribs': 'absent', 'spots.left-fillet': '' });
+  expect(inputs).toMatchObject({ licence: 'HA-1', diseaseZone: 'yes', 'conditions.dirty': 'on', 'spots.left-loin': 'lost', 'spots.right-ribs': 'absent', 'spots.left-fillet': '' });
   expect(inputs).not.toHaveProperty('conditions.clean');
   expect(readReceiveForm(Object.entries(inputs))).toEqual(found);
 });

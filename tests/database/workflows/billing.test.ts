@@ -39,7 +39,7 @@ test('what is packed is weighed out row by row, and may be weighed again until t
 test('more of its own meat is not packed than hung', async () => {
   const { number } = await packed(sausage);
   const refused = await savePacking(cutter, number, await versionOf(number), [['weight.line-1', '50'], ['weight.pool:mince', '46.5']]);
-  expect(refused).toMatchObject({ ok: false, message: expect.stringMatching(/^96\.5 lb of own meat is more than the 96\.0 lb that hung: 0\.5\d? lb too much/) });
+  expect(refused).toMatchObject({ ok: false, message: expect.stringMatching(/^96\.5 lb of own meat is more than the 96\.0 lb that hung\. Look for/) });
   // Of the sausage a quarter is pork, which never hung.
   expect(await savePacking(cutter, number, await versionOf(number), [['weight.line-1', '90'], ['weight.product:fresh-sausage', '7']])).toEqual({ ok: true });
 });

@@ -66,7 +66,7 @@ test('what is missing is said at its field', async () => {
   expect(answer).toMatchObject({
     ok: false,
     message: '2 answers need mending.',
-    fieldErrors: { 'animal.speciesId': 'Choose which animal it is.', 'hunter.phone': 'Write a phone number the shop can call, digits only.' },
+    fieldErrors: { 'animal.speciesId': 'Choose which animal it is.', 'hunter.phone': 'Write a phone number the shop can call, such as 555 010 0147.' },
   });
 });
 

@@ -80,6 +80,7 @@ export function NextSteps({ order, staff, isBlocked }: NextStepsProps) {
           Hand it over
         </a>
       )}
+      {may('hand-over') && due && <p className="quiet-text">It is handed over once the rest is paid.</p>}
       {state !== 'booked' && state !== 'cancelled' && state !== 'collected' && can(staff, 'sheet.print') && (
         <a className="button" href={`${here}/sheet.pdf`} target="_blank">
           Print the sheet

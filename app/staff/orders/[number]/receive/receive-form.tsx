@@ -60,13 +60,16 @@ export function ReceiveForm({ order, title, values, days, unit, country, plan, s
                   </div>
                 )}
               </Field>
-              <div className="pair uneven">
-                <Text name="killedWhere" label="Where: county, unit or estate" answer={answer} />
-                <label className="choice">
-                  <input type="checkbox" name="diseaseZone" defaultChecked={Boolean(answer.values['diseaseZone'])} />
-                  <span>Disease zone</span>
-                </label>
-              </div>
+              <Text name="killedWhere" label="Where: county, unit or estate" answer={answer} />
+              <Pills
+                name="diseaseZone"
+                legend="In a disease zone"
+                choices={[
+                  { value: 'no', label: 'No' },
+                  { value: 'yes', label: 'Yes' },
+                ]}
+                answer={answer}
+              />
               <Pills name="test" legend="Disease sample" choices={tests} answer={answer} />
               <Text name="sampleNumber" label="Sample number, where one was taken" answer={answer} />
               <Field id="note" label="Note" optional error={answer.fieldErrors['note']}>

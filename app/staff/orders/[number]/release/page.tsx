@@ -12,11 +12,14 @@ export default async function ReleasePage({ params }: PageProps<'/staff/orders/[
   const { invoice, bill, shop, instructions, arrival } = order;
   const isReady = order.steps.includes('hand-over');
   const due = invoice?.dueMinor ?? 0;
-  const packages = order.weighings.reduce((sum, one) => sum + one.packages, 0);
   const { keep } = instructions;
+  const kept = (['heart', 'liver', 'bones'] as const).filter((item) => keep[item]);
+  const isKept = (lineKey: string): boolean => lineKey.startsWith('keep:');
+  const packages = order.weighings.filter(({ lineKey }) => !isKept(lineKey)).reduce((sum, one) => sum + one.packages, 0);
+  const weighedOf = (item: string): boolean => order.weighings.some(({ lineKey, grams }) => lineKey === `keep:${item}` && grams > 0);
   const along = [
     `${packages} ${packages === 1 ? 'package' : 'packages'} of meat`,
-    ...(['heart', 'liver', 'bones'] as const).filter((item) => keep[item]),
+    ...kept.map((item) => (weighedOf(item) ? item : `${item}: wanted, but none was weighed`)),
     ...(keep.antlers === 'none' ? [] : [chosenLabel(antlerChoices(), keep.antlers)]),
     ...(keep.cape ? ['the cape'] : []),
   ];
