@@ -55,9 +55,10 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
     setShown((now) => ({ ...now, state: next, drawn: now.drawn + 1 }));
   }
 
-  /** Where only lines were added or taken off, the rest of the form stays as it stands on the screen. */
+  /** Where only lines were added or taken off, and the usual way said what becomes of the others, the rest of the form stays as it stands on the screen. */
   function showLines(next: OrderFormState) {
     live.setValue('lines', next.values.lines);
+    live.setValue('rest', next.values.rest);
     setShown((now) => ({ ...now, state: next, cutsDrawn: now.cutsDrawn + 1 }));
   }
 
