@@ -10,12 +10,14 @@ export type Moments = { readonly mean: number; readonly square: number; readonly
  * - split: Dirichlet shares that sum to one.
  * - wounded: of everything below, the share `sound` is fit to eat and the rest is lost.
  * - weighed: one branch was weighed, and the other is `ratio` times that weight: what a boneless weight says of the bones.
+ * - came: of everything below, only what is `present` was weighed, and shares are of that; it is `kept` of the whole on average.
  */
 export type ShareNode =
   | { readonly leaf: TissueKey }
   | { readonly concentration: number; readonly children: readonly { readonly mean: number; readonly node: ShareNode }[] }
   | { readonly sound: Moments; readonly node: ShareNode }
-  | { readonly weighed: ShareNode; readonly ratio: Moments; readonly other: ShareNode };
+  | { readonly weighed: ShareNode; readonly ratio: Moments; readonly other: ShareNode }
+  | { readonly came: ShareNode; readonly present: ReadonlySet<TissueKey>; readonly kept: number };
 
 /** What one gram of a tissue counts for, sound or lost to a wound. */
 export type Weighing = (key: TissueKey, isLost: boolean) => number;
@@ -106,32 +108,33 @@ export function seenFromMeat(tree: ShareNode): ShareNode {
 }
 
 /**
- * The tree without the tissues that are not there, and the mean share of what is left. A Dirichlet without some of its members is
- * a Dirichlet with the rest of its concentration. Returns null where nothing is left.
+ * The tree of what is there, whose shares are of that, and its mean share of the whole. Returns null where nothing is left. A
+ * Dirichlet without some of its members is a Dirichlet with the rest of its concentration; a member of which only a part is there
+ * still varies as the whole member does, so such a tree keeps its members and is seen as what came of it.
  */
 export function pruneShareTree(
-  node: ShareNode,
+  tree: ShareNode,
   isPresent: (key: TissueKey) => boolean,
 ): { readonly node: ShareNode; readonly kept: number } | null {
-  if ('leaf' in node) return isPresent(node.leaf) ? { node, kept: 1 } : null;
-  if ('sound' in node) {
-    const below = pruneShareTree(node.node, isPresent);
-    return below && { kept: below.kept, node: { sound: node.sound, node: below.node } };
-  }
-  if ('weighed' in node) throw new Error('A carcass told from its meat is not pruned');
-  const left = node.children.flatMap((child) => {
-    const pruned = pruneShareTree(child.node, isPresent);
-    return pruned ? [{ mean: child.mean * pruned.kept, node: pruned.node }] : [];
-  });
-  const kept = left.reduce((sum, child) => sum + child.mean, 0);
-  if (kept <= 0) return null;
-  return {
-    kept,
-    node: {
-      concentration: node.concentration * kept,
-      children: left.map((child) => ({ mean: child.mean / kept, node: child.node })),
-    },
-  };
+  const here = meanShares(tree).filter(({ key }) => isPresent(key));
+  const kept = here.reduce((sum, { share }) => sum + share, 0);
+  return kept > 0 ? { node: whatCame(tree, new Set(here.map(({ key }) => key))), kept } : null;
+}
+
+function whatCame(tree: ShareNode, present: ReadonlySet<TissueKey>): ShareNode {
+  if ('weighed' in tree) throw new Error('A carcass told from its meat is not pruned');
+  const membersThere = 'children' in tree ? tree.children.filter(({ node }) => meanShares(node).some(({ key }) => present.has(key))) : [];
+  const [only, second] = membersThere;
+  if (only && !second) return whatCame(only.node, present);
+  const node = 'children' in tree ? withMembers(tree.concentration, membersThere) : tree;
+  const leaves = meanShares(node);
+  if (leaves.every(({ key }) => present.has(key))) return node;
+  return { came: node, present, kept: leaves.reduce((sum, { key, share }) => (present.has(key) ? sum + share : sum), 0) };
+}
+
+function withMembers(concentration: number, members: readonly { readonly mean: number; readonly node: ShareNode }[]): ShareNode {
+  const mean = members.reduce((sum, member) => sum + member.mean, 0);
+  return { concentration: concentration * mean, children: members.map((member) => ({ mean: member.mean / mean, node: member.node })) };
 }
 
 /** Mean share of the whole for each leaf, in tree order. They sum to one. */
@@ -144,6 +147,8 @@ export function meanShares(node: ShareNode): readonly { readonly key: TissueKey;
       const all = 1 + at.ratio.mean;
       walk(at.weighed, share / all);
       walk(at.other, (share * at.ratio.mean) / all);
+    } else if ('came' in at) {
+      leaves.push(...meanShares(at.came).filter(({ key }) => at.present.has(key)).map((leaf) => ({ key: leaf.key, share: (share * leaf.share) / at.kept })));
     } else for (const child of at.children) walk(child.node, share * child.mean);
   };
   walk(node, 1);
@@ -151,7 +156,8 @@ export function meanShares(node: ShareNode): readonly { readonly key: TissueKey;
 }
 
 /**
- * Exact first three moments of sum(weight x share) over the leaves, per gram of what was weighed.
+ * First three moments of sum(weight x share) over the leaves, per gram of what was weighed. Exact, but for a carcass of which some
+ * parts came and were weighed.
  *
  * At a split with shares d ~ Dirichlet(a), a = c m, independent of what hangs below, and X the quantities below:
  * E[d_i d_j d_k] is the product of rising factorials of a over that of c, so each moment is made of power sums.
@@ -162,6 +168,7 @@ export function shareMoments(node: ShareNode, weightOf: Weighing): Moments {
   if ('weighed' in node) {
     return sumOfIndependent(shareMoments(node.weighed, weightOf), productOf(node.ratio, shareMoments(node.other, weightOf)));
   }
+  if ('came' in node) return momentsPerCame(node, weightOf);
   const c = node.concentration;
   let first = 0;
   let squares = 0;
@@ -227,4 +234,28 @@ function woundedMoments(sound: Moments, node: ShareNode, weightOf: Weighing): Mo
     square: ss * a.square + 2 * (s - ss) * ab + (1 - 2 * s + ss) * b.square,
     cube: sss * a.cube + 3 * (ss - sss) * aab + 3 * (s - 2 * ss + sss) * abb + (1 - 3 * s + 3 * ss - sss) * b.cube,
   };
+}
+
+/**
+ * N / D, where N is the quantity and D all that came. With r = E N / E D, e = (N - r D) / E D and d = D / E D - 1, it is
+ * r + e (1 - d + d^2 - ...); the moments are taken to the second order, fourth ones as those of normal quantities. e and d are
+ * weighted sums of shares themselves, so all that is needed is exact.
+ */
+function momentsPerCame({ came, present, kept }: Extract<ShareNode, { readonly came: ShareNode }>, weightOf: Weighing): Moments {
+  const counted: Weighing = (key, isLost) => (present.has(key) ? weightOf(key, isLost) : 0);
+  const r = shareMoments(came, counted).mean / kept;
+  const asE: Weighing = (key, isLost) => (present.has(key) ? (weightOf(key, isLost) - r) / kept : 0);
+  // All shares sum to one, so that the one taken off is a weight of one off each.
+  const asD = (key: TissueKey): number => (present.has(key) ? 1 / kept - 1 : -1);
+  const e = shareMoments(came, asE);
+  const d = shareMoments(came, asD);
+  const plus = shareMoments(came, (key, isLost) => asE(key, isLost) + asD(key));
+  const minus = shareMoments(came, (key, isLost) => asE(key, isLost) - asD(key));
+  const ed = (plus.square - minus.square) / 4;
+  const eed = (plus.cube - minus.cube - 2 * d.cube) / 6;
+  const edd = (plus.cube + minus.cube - 2 * e.cube) / 6;
+  const mean = r - ed + edd;
+  const variance = Math.max(0, e.square - 2 * eed + 3 * e.square * d.square + 5 * ed * ed);
+  const third = e.cube - 6 * e.square * ed;
+  return { mean, square: variance + mean * mean, cube: third + 3 * mean * variance + mean ** 3 };
 }
