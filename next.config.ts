@@ -6,7 +6,7 @@ const config: NextConfig = {
   // `npm test` checks the types. A shop's start neither waits for that nor fails by it.
   typescript: { ignoreBuildErrors: true },
   // forbidden(): a page that an account may not open answers with status 403.
-  experimental: { authInterrupts: true, serverActions: { bodySizeLimit: '1mb' } },
+  experimental: { serverActions: { bodySizeLimit: '1mb' } },
 };
 
 export default config;

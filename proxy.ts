@@ -3,6 +3,7 @@ import { isHttps } from '@/lib/auth/client-address';
 import { isCrossSite } from '@/lib/auth/cross-site';
 import { pathHeader } from '@/lib/auth/request-path';
 import { contentPolicy, securityHeaders } from '@/lib/auth/security-headers';
+import { statusOf } from '@/lib/auth/turned-away';
 
 /** The framework's own limit for a form, in bytes; beyond it the answer would be a bare error without words. */
 const LARGEST_BODY = 1_000_000;
@@ -37,7 +38,11 @@ export function proxy(request: NextRequest): NextResponse {
   // Next reads the nonce from the request's policy and puts it on its own scripts.
   forPage.set('Content-Security-Policy', policy);
   forPage.set(pathHeader, pathname + search);
-  const response = NextResponse.next({ request: { headers: forPage } });
+  const status = statusOf(pathname);
+  const response =
+    status === null
+      ? NextResponse.next({ request: { headers: forPage } })
+      : NextResponse.rewrite(request.nextUrl, { status, request: { headers: forPage } });
   for (const [name, value] of Object.entries(headers)) response.headers.set(name, value);
   return response;
 }

@@ -1,11 +1,12 @@
 import { headers } from 'next/headers';
-import { forbidden, redirect } from 'next/navigation';
+import { redirect } from 'next/navigation';
 import { cache } from 'react';
 import { can, isRole, type Permission, type StaffActor } from '@/lib/access';
 import { auth } from './auth';
 import { isHttps } from './client-address';
 import { pathHeader } from './request-path';
 import { logSecurity } from './security-log';
+import { REFUSED } from './turned-away';
 
 /** Whose session the cookies name: null without one, when it ran out or was ended, and when its account is disabled. */
 export async function staffOf(requestHeaders: Headers): Promise<StaffActor | null> {
@@ -27,7 +28,7 @@ export async function requireStaff(permission: Permission): Promise<StaffActor> 
   if (staff === null) redirect(`/sign-in?next=${encodeURIComponent(path)}`);
   if (!can(staff, permission)) {
     logSecurity('page refused', { staffId: staff.id, permission, path: path.split('?')[0] ?? '' });
-    forbidden();
+    redirect(`${REFUSED}?from=${encodeURIComponent(path.split('?')[0] ?? '')}`);
   }
   return staff;
 }

@@ -60,6 +60,13 @@ const FILES: typeof PAGES = [
   { route: '/o/[token]/invoice.pdf', path: () => `/o/${billed.token}/invoice.pdf`, roles: 'everyone' },
 ];
 
+/** Where a reader is sent who finds nothing or may see nothing: what is said there, and with which status. */
+const TURNED_AWAY = [
+  { route: '/nothing-here', status: 404, says: 'There is nothing at this address' },
+  { route: '/staff/nothing-here', status: 404, says: 'There is nothing at this address' },
+  { route: '/staff/refused', status: 403, says: 'Your account cannot open' },
+];
+
 /** What other programs ask: by GET as here, and how that is answered. Everyone may, and a sign-in makes no difference. */
 const FOR_PROGRAMS = [
   { route: '/api/plan', status: 405 },
@@ -72,7 +79,7 @@ test('every route of the program has a row in this table', async () => {
     .filter((file) => /(^|\/)(page\.tsx|route\.ts)$/.test(file))
     .map((file) => `/${file.replace(/(^|\/)(page\.tsx|route\.ts)$/, '')}`.replace(/\/$/, '') || '/');
   // Set-up is there only while nobody works here; it has a journey of its own.
-  expect(routes.filter((route) => route !== '/setup').toSorted()).toEqual([...PAGES, ...FILES, ...FOR_PROGRAMS].map((page) => page.route).toSorted());
+  expect(routes.filter((route) => route !== '/setup').toSorted()).toEqual([...PAGES, ...FILES, ...FOR_PROGRAMS, ...TURNED_AWAY].map((page) => page.route).toSorted());
 });
 
 describe('who may open what', () => {
@@ -108,6 +115,27 @@ describe('who may open what', () => {
     }
     for (const { route, status } of FOR_PROGRAMS) expect([route, (await page.request.get(`${shop.url}${route}`)).status()]).toEqual([route, status]);
   });
+});
+
+test('without script, a page that is not there and a page one may not see say so, with their status', async () => {
+  const page = await browser.open({ viewport: COUNTER, javaScriptEnabled: false });
+  for (const path of ['/o/AAAAAAAAAAAAAAAAAAAAAA', '/o/x', '/o/AAAAAAAAAAAAAAAAAAAAAA/change', '/nonsense']) {
+    const answer = await page.goto(`${shop.url}${path}`);
+    expect([path, answer?.status(), await page.getByRole('heading', { level: 1 }).textContent()]).toEqual([path, 404, 'There is nothing at this address']);
+  }
+  const file = await page.request.get(`${shop.url}/o/AAAAAAAAAAAAAAAAAAAAAA/invoice.pdf`);
+  expect([file.status(), await file.text()]).toEqual([404, 'There is nothing at this address. The link may have been cut short or have run out.\n']);
+
+  await signInAs(page, shop.url, 'cutter');
+  for (const { path, status, says } of [
+    { path: '/staff/prices', status: 403, says: 'Your account cannot open prices. Ask the owner.' },
+    { path: '/staff/orders/999999', status: 404, says: 'There is nothing at this address' },
+    ...TURNED_AWAY.map(({ route, ...rest }) => ({ path: route, ...rest })),
+  ]) {
+    const answer = await page.goto(`${shop.url}${path}`);
+    expect([path, answer?.status(), await page.getByRole('heading', { level: 1 }).textContent()]).toEqual([path, status, expect.stringContaining(says)]);
+    expect(answer?.headers()['content-security-policy']).toContain("object-src 'none'");
+  }
 });
 
 describe.each([

@@ -1,5 +1,5 @@
-import { notFound } from 'next/navigation';
 import { cache } from 'react';
+import { nothingHere } from '@/app/_components/turn-away';
 import { Caution } from '@/app/_components/caution';
 import { HunterPage } from '@/app/_components/hunter-page';
 import { OrderNumber } from '@/app/_components/order-number';
@@ -26,7 +26,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/o/
   const { token } = await params;
   const { sent, done } = await searchParams;
   const order = await readOnce(token);
-  if (!order) notFound();
+  if (!order) nothingHere('public');
   const { shop } = order;
   const open = order.questions.filter((question) => question.answeredAt === null).length;
   return (

@@ -1,7 +1,7 @@
+import { nothingHere } from '@/app/_components/turn-away';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { currencyChoices, localeChoices, timeZoneChoices } from '@/lib/workflows/place-choices';
 import { currentShop } from '@/lib/workflows/shop-settings';
-import { notFound } from 'next/navigation';
 import { DoneNotice } from '../../_components/done-notice';
 import { PageHeader } from '../../_components/page-header';
 import { SettingsForm } from './settings-form';
@@ -11,7 +11,7 @@ export const metadata = { title: null };
 export default async function SettingsPage({ searchParams }: PageProps<'/staff/settings'>) {
   await requireStaff('shop.settings');
   const shop = await currentShop();
-  if (shop === null) notFound();
+  if (shop === null) nothingHere('staff');
   const { diseaseZones, collectWithinDays, hangDays, closeTrim, ...texts } = shop.settings;
   return (
     <main className="page" id="main">

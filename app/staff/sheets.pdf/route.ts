@@ -1,4 +1,4 @@
-import { notFound } from 'next/navigation';
+import { noSuchFile } from '@/app/_components/turn-away';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { parseOrderNumber } from '@/lib/orders';
 import { pdfAnswer } from '@/lib/pdf/pdf-answer';
@@ -11,6 +11,6 @@ export async function GET(request: Request): Promise<Response> {
   const asked = new URL(request.url).searchParams.getAll('numbers').flatMap((text) => text.split(','));
   const numbers = asked.map(parseOrderNumber).flatMap((number) => (number.ok ? [number.value] : []));
   const { paper, sheets } = await cuttingSheets(staff, [...new Set(numbers)]);
-  if (sheets.length === 0) notFound();
+  if (sheets.length === 0) return noSuchFile();
   return pdfAnswer(await pdfFile({ kind: 'sheets', paper, sheets }), `sheets ${sheets.length}`);
 }

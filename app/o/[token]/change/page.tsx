@@ -1,4 +1,4 @@
-import { notFound } from 'next/navigation';
+import { nothingHere } from '@/app/_components/turn-away';
 import { HunterPage } from '@/app/_components/hunter-page';
 import { PageHeader } from '@/app/_components/page-header';
 import { openedForm } from '@/lib/forms';
@@ -15,7 +15,7 @@ export const metadata = { title: null, robots: { index: false, follow: false } }
 export default async function ChangePage({ params }: PageProps<'/o/[token]/change'>) {
   const { token } = await params;
   const order = await readHunterOrder(token);
-  if (!order) notFound();
+  if (!order) nothingHere('public');
   const { shop, numberText, version } = order;
   const back = { href: `/o/${encodeURIComponent(token)}`, text: `Order ${numberText}` };
   if (!order.isChangeable) {

@@ -1,4 +1,4 @@
-import { notFound } from 'next/navigation';
+import { nothingHere } from '@/app/_components/turn-away';
 import type { Permission, StaffActor } from '@/lib/access';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { parseOrderNumber } from '@/lib/orders';
@@ -9,6 +9,6 @@ export async function openOrder(text: string, permission: Permission): Promise<{
   const staff = await requireStaff(permission);
   const number = parseOrderNumber(decodeURIComponent(text));
   const order = number.ok ? await readOrder(staff, number.value) : null;
-  if (!order) notFound();
+  if (!order) nothingHere('staff');
   return { staff, order };
 }

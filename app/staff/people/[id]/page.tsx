@@ -1,4 +1,4 @@
-import { notFound } from 'next/navigation';
+import { nothingHere } from '@/app/_components/turn-away';
 import { roleWords } from '@/lib/access';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { loadPeople } from '@/lib/workflows/people';
@@ -11,7 +11,7 @@ export default async function PersonPage({ params }: PageProps<'/staff/people/[i
   const actor = await requireStaff('staff.manage');
   const { id } = await params;
   const person = (await loadPeople(actor)).find((one) => one.id === id);
-  if (!person) notFound();
+  if (!person) nothingHere('staff');
   return (
     <main className="page" id="main">
       <PageHeader title={person.name} back={{ href: '/staff/people', text: 'People' }}>

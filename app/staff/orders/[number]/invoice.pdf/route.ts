@@ -1,4 +1,4 @@
-import { notFound } from 'next/navigation';
+import { noSuchFile } from '@/app/_components/turn-away';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { parseOrderNumber } from '@/lib/orders';
 import { pdfAnswer } from '@/lib/pdf/pdf-answer';
@@ -12,7 +12,7 @@ export async function GET(_request: Request, { params }: Context): Promise<Respo
   const staff = await requireStaff('prices.read');
   const number = parseOrderNumber((await params).number);
   const papers = number.ok ? await invoicePapers(staff, number.value) : null;
-  if (!papers) notFound();
+  if (!papers) return noSuchFile();
   const { paper, document, payments, due } = papers;
   return pdfAnswer(await pdfFile({ kind: 'invoice', paper, document, payments, due }), document.title);
 }

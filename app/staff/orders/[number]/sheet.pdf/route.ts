@@ -1,4 +1,4 @@
-import { notFound } from 'next/navigation';
+import { noSuchFile } from '@/app/_components/turn-away';
 import { requireStaff } from '@/lib/auth/current-staff';
 import { parseOrderNumber } from '@/lib/orders';
 import { pdfAnswer } from '@/lib/pdf/pdf-answer';
@@ -11,9 +11,9 @@ type Context = { readonly params: Promise<{ readonly number: string }> };
 export async function GET(_request: Request, { params }: Context): Promise<Response> {
   const staff = await requireStaff('sheet.print');
   const number = parseOrderNumber((await params).number);
-  if (!number.ok) notFound();
+  if (!number.ok) return noSuchFile();
   const { paper, sheets } = await cuttingSheets(staff, [number.value]);
   const [sheet] = sheets;
-  if (!sheet) notFound();
+  if (!sheet) return noSuchFile();
   return pdfAnswer(await pdfFile({ kind: 'sheets', paper, sheets: [sheet] }), `sheet ${sheet.number} version ${sheet.version}`);
 }

@@ -1,7 +1,7 @@
-import { headers } from 'next/headers';
 import Link from 'next/link';
-import { pathHeader } from '@/lib/auth/request-path';
-import { PageHeader } from '../_components/page-header';
+import { redirect } from 'next/navigation';
+import { currentStaff } from '@/lib/auth/current-staff';
+import { PageHeader } from '../../_components/page-header';
 
 export const metadata = { title: null };
 
@@ -12,9 +12,11 @@ const names: Readonly<Record<string, string>> = {
   audit: 'the record of changes',
 };
 
-export default async function NotForThisAccount() {
-  const path = (await headers()).get(pathHeader) ?? '';
-  const section = /^\/staff\/([a-z-]+)/.exec(path)?.[1] ?? '';
+/** Where somebody signed in ends who may not see a page: `?from=` says which. */
+export default async function NotForThisAccount({ searchParams }: PageProps<'/staff/refused'>) {
+  if ((await currentStaff()) === null) redirect('/sign-in');
+  const { from } = await searchParams;
+  const section = /^\/staff\/([a-z-]+)/.exec(typeof from === 'string' ? from : '')?.[1] ?? '';
   return (
     <main className="page wide" id="main">
       <title>Not for this account · Gambrel</title>

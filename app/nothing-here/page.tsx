@@ -1,0 +1,3 @@
+export { default } from '../not-found';
+
+export const metadata = { title: 'Nothing here · Gambrel', robots: { index: false } };
