@@ -118,7 +118,7 @@ describe('who may open what', () => {
 });
 
 test('without script, a page that is not there and a page one may not see say so, with their status', async () => {
-  const page = await browser.open({ viewport: COUNTER, javaScriptEnabled: false });
+  const page = await browser.open({ viewport: COUNTER, script: false });
   for (const path of ['/o/AAAAAAAAAAAAAAAAAAAAAA', '/o/x', '/o/AAAAAAAAAAAAAAAAAAAAAA/change', '/nonsense']) {
     const answer = await page.goto(`${shop.url}${path}`);
     expect([path, answer?.status(), await page.getByRole('heading', { level: 1 }).textContent()]).toEqual([path, 404, 'There is nothing at this address']);
