@@ -1,5 +1,5 @@
 import type { AnimalFacts } from './animal-facts';
-import { readTissueKey } from './anatomy';
+import type { TissueKey } from './anatomy';
 import { isDelivered } from './delivery';
 import { buildShareTree, shareMoments } from './share-tree';
 import {
@@ -29,7 +29,6 @@ type Ratio = { readonly mean: number; readonly cv: number };
 
 const SAME: Ratio = { mean: 1, cv: 0 };
 
-
 /** Between two bases of a gutted animal: a member of a Dirichlet over some of its members is Beta. */
 function stepBetween(species: SpeciesFigures, from: WeightBasis, to: WeightBasis): Ratio {
   const { per10k, concentration } = species.fieldDressed;
@@ -39,14 +38,24 @@ function stepBetween(species: SpeciesFigures, from: WeightBasis, to: WeightBasis
   return mean === 1 ? SAME : { mean, cv: Math.sqrt((1 - mean) / mean / (concentration * share(from) + 1)) };
 }
 
-/** Weight on a basis at or below the rail per gram that hangs. */
-function perHanging(species: SpeciesFigures, basis: WeightBasis): Ratio {
-  if (basis === 'hanging') return SAME;
-  const form = basis === 'quarters' ? 'quartered' : 'boned-out';
-  const { mean, square } = shareMoments(buildShareTree(species.composition), (key) =>
-    isDelivered({ form, missing: [] }, key) && (form === 'quartered' || readTissueKey(key).kind === 'muscle') ? 1 : 0,
-  );
-  return { mean, cv: Math.sqrt(Math.max(0, square / (mean * mean) - 1)) };
+/** Whether a weight at or below the rail is of this tissue too. */
+function isWeighedOn(basis: WeightBasis, key: TissueKey): boolean {
+  if (basis === 'hanging') return true;
+  return isDelivered({ form: basis === 'quarters' ? 'quartered' : 'boned-out', missing: [] }, key);
+}
+
+/**
+ * Between two bases at or below the rail, of one carcass: what both weigh brings no spread. With A and B what they weigh of it, the
+ * relative spread of B / A is that of B / E B - A / E A, to the first order; exact from the rail.
+ */
+function cutBetween(species: SpeciesFigures, from: WeightBasis, to: WeightBasis): Ratio {
+  if (from === to) return SAME;
+  const tree = buildShareTree(species.composition);
+  const counted = (basis: WeightBasis, key: TissueKey): number => (isWeighedOn(basis, key) ? 1 : 0);
+  const meanOf = (basis: WeightBasis): number => shareMoments(tree, (key) => counted(basis, key)).mean;
+  const [whole, part] = [meanOf(from), meanOf(to)];
+  const { square } = shareMoments(tree, (key) => counted(to, key) / part - counted(from, key) / whole);
+  return { mean: part / whole, cv: Math.sqrt(Math.max(0, square)) };
 }
 
 function times(a: Ratio, b: Ratio): Ratio {
@@ -74,11 +83,8 @@ function ratioBetween(species: SpeciesFigures, from: WeightBasis, to: WeightBasi
     const { mean, sd } = species.fieldDressedPerLive;
     return times({ mean, cv: sd / mean }, ratioBetween(species, 'field-dressed', to));
   }
-  if (from === 'quarters') {
-    const quarters = perHanging(species, from);
-    return times({ mean: 1 / quarters.mean, cv: quarters.cv }, perHanging(species, to));
-  }
-  return to in STILL_ON ? stepBetween(species, from, to) : times(stepBetween(species, from, 'hanging'), perHanging(species, to));
+  if (from === 'quarters') return cutBetween(species, from, to);
+  return to in STILL_ON ? stepBetween(species, from, to) : times(stepBetween(species, from, 'hanging'), cutBetween(species, 'hanging', to));
 }
 
 /** Carries a weight on any basis to the hanging weight of the whole carcass. */
