@@ -9,11 +9,15 @@ const Z90 = 1.2815515655446004;
  */
 export type Distribution = { readonly mean: number; readonly sd: number; readonly skew: number };
 
-/** From raw moments. Spread below a billionth of the mean is none. */
+/**
+ * From raw moments. A spread below a millionth of the mean is none, and a skewness of one below a ten-thousandth is none: both are
+ * lost in the rounding of the moments.
+ */
 export function distributionOf({ mean, square, cube }: Moments): Distribution {
   const variance = square - mean * mean;
-  if (variance <= 1e-18 * mean * mean) return { mean, sd: 0, skew: 0 };
+  if (variance <= 1e-12 * mean * mean) return { mean, sd: 0, skew: 0 };
   const sd = Math.sqrt(variance);
+  if (variance <= 1e-8 * mean * mean) return { mean, sd, skew: 0 };
   return { mean, sd, skew: (cube - 3 * mean * square + 2 * mean ** 3) / sd ** 3 };
 }
 

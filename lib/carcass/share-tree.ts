@@ -219,12 +219,11 @@ export function productOf(a: Moments, b: Moments): Moments {
  * moments come from those of A + B and A - B.
  */
 function woundedMoments(sound: Moments, node: ShareNode, weightOf: Weighing): Moments {
-  const asSound = (key: TissueKey): number => weightOf(key, false);
   const asLost = (key: TissueKey): number => weightOf(key, true);
-  const a = shareMoments(node, asSound);
+  const a = shareMoments(node, weightOf);
   const b = shareMoments(node, asLost);
-  const plus = shareMoments(node, (key) => asSound(key) + asLost(key));
-  const minus = shareMoments(node, (key) => asSound(key) - asLost(key));
+  const plus = shareMoments(node, (key, isLost) => weightOf(key, isLost) + asLost(key));
+  const minus = shareMoments(node, (key, isLost) => weightOf(key, isLost) - asLost(key));
   const ab = (plus.square - minus.square) / 4;
   const aab = (plus.cube - minus.cube - 2 * b.cube) / 6;
   const abb = (plus.cube + minus.cube - 2 * a.cube) / 6;
