@@ -15,6 +15,25 @@ function normal(next: () => number): number {
   return Math.sqrt(-2 * Math.log(next())) * Math.cos(2 * Math.PI * next());
 }
 
+/** One Beta variate of this mean and concentration. */
+export function drawBeta(mean: number, concentration: number, next: () => number): number {
+  const [a, b] = [gamma(mean * concentration, next), gamma((1 - mean) * concentration, next)];
+  return a / (a + b);
+}
+
+/** One carcass drawn from a share tree: the share of every tissue in it. */
+export function drawLeaves(node: ShareNode, next: () => number, share = 1, into = new Map<TissueKey, number>()): ReadonlyMap<TissueKey, number> {
+  if ('leaf' in node) {
+    into.set(node.leaf, share);
+    return into;
+  }
+  if (!('children' in node)) throw new Error('Only a tree of splits is drawn here');
+  const draws = node.children.map(({ mean }) => gamma(mean * node.concentration, next));
+  const total = draws.reduce((sum, one) => sum + one, 0);
+  node.children.forEach((child, at) => drawLeaves(child.node, next, (share * (draws[at] ?? 0)) / total, into));
+  return into;
+}
+
 /** One gamma variate of this shape and scale one: Marsaglia and Tsang (2000), ACM TOMS 26(3). */
 function gamma(shape: number, next: () => number): number {
   if (shape < 1) return gamma(shape + 1, next) * next() ** (1 / shape);
