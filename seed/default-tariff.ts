@@ -13,7 +13,7 @@ export const defaultTariff: Tariff = {
     {
       id: 'deer',
       name: 'Deer, cut, ground, wrapped and frozen',
-      speciesIds: ['white-tailed-deer', 'mule-deer'],
+      speciesIds: ['white-tailed-deer', 'mule-deer', 'fallow-deer', 'sika-deer', 'pronghorn'],
       charge: {
         kind: 'steps',
         steps: [
@@ -27,18 +27,43 @@ export const defaultTariff: Tariff = {
     },
     {
       id: 'roe-deer',
-      name: 'Roe deer, cut, ground, wrapped and frozen',
-      speciesIds: ['roe-deer'],
+      name: 'Small deer, cut, ground, wrapped and frozen',
+      speciesIds: ['roe-deer', 'muntjac', 'chinese-water-deer'],
       charge: { kind: 'flat', amountMinor: 80_00 },
       includes: ['skinning'],
       taxId: null,
     },
     {
       id: 'elk',
-      name: 'Elk or red deer, cut, ground, wrapped and frozen',
-      speciesIds: ['elk', 'red-deer'],
+      name: 'Elk or another large deer, cut, ground, wrapped and frozen',
+      speciesIds: ['elk', 'red-deer', 'moose', 'caribou'],
       charge: { kind: 'per-weight', ratePer10k: 1_2500 },
       includes: [],
+      taxId: null,
+    },
+    {
+      id: 'wild-boar',
+      name: 'Wild boar, cut, ground, wrapped and frozen',
+      speciesIds: ['wild-boar'],
+      charge: { kind: 'per-weight', ratePer10k: 1_3500 },
+      includes: [],
+      taxId: null,
+    },
+    {
+      id: 'bear',
+      name: 'Bear, cut, ground, wrapped and frozen',
+      speciesIds: ['black-bear'],
+      charge: { kind: 'per-weight', ratePer10k: 1_5000 },
+      includes: [],
+      taxId: null,
+    },
+    {
+      id: 'bird',
+      name: 'Bird, plucked and drawn',
+      speciesIds: ['pheasant', 'mallard', 'canada-goose', 'wild-turkey'],
+      charge: { kind: 'flat', amountMinor: 15_00 },
+      // A bird comes in its feathers: plucking is the price, and nobody skins it besides.
+      includes: ['skinning'],
       taxId: null,
     },
   ],

@@ -55,6 +55,9 @@ test('the price list reads as sentences', () => {
     '$95.00 up to 60 lb hanging weight, $115.00 up to 100 lb, then $1.15 for each lb more',
     '$80.00, whatever it weighs',
     '$1.25 for each lb of hanging weight',
+    '$1.35 for each lb of hanging weight',
+    '$1.50 for each lb of hanging weight',
+    '$15.00, whatever it weighs',
   ]);
   expect(extras).toContainEqual({ label: 'Fresh sausage', words: '$2.25 a lb, added meat $2.49 a lb' });
 });

@@ -71,12 +71,12 @@ describe('what was typed', () => {
     ['a tax with a fourth decimal', (values: TariffFormValues) => ((values.taxes[0] ?? { rate: '' }).rate = '6.12345'), 'taxes.0.rate', 'Write the tax in per cent with up to three decimals, for example 6.'],
     ['a tax above all', (values: TariffFormValues) => ((values.taxes[0] ?? { rate: '' }).rate = '106 %'), 'taxes.0.rate', 'Sales tax is more than 100%. Write 6 for six per cent.'],
     ['an empty name', (values: TariffFormValues) => ((values.products[0] ?? { name: '' }).name = ' '), 'products.0.name', 'Give this price a name.'],
-    ['no animal', (values: TariffFormValues) => (baseAt(values, 1).species = {}), 'base.1.species', 'Choose the animals Roe deer, cut, ground, wrapped and frozen is for.'],
+    ['no animal', (values: TariffFormValues) => (baseAt(values, 1).species = {}), 'base.1.species', 'Choose the animals Small deer, cut, ground, wrapped and frozen is for.'],
     [
       'the same animal twice',
       (values: TariffFormValues) => (baseAt(values, 2).species['roe-deer'] = true),
       'base.2.species',
-      'The same animal has two base prices, Roe deer, cut, ground, wrapped and frozen and Elk or red deer, cut, ground, wrapped and frozen. Leave it in one.',
+      'The same animal has two base prices, Small deer, cut, ground, wrapped and frozen and Elk or another large deer, cut, ground, wrapped and frozen. Leave it in one.',
     ],
     ['a kind nobody knows', (values: TariffFormValues) => (baseAt(values, 0).kind = 'barter'), 'base.0.kind', 'Choose how this price is worked out.'],
   ])('is refused at its field: %s', (_, change, field, sentence) => {

@@ -1,7 +1,6 @@
 import type { Species } from '../species';
 import { DEER_SEAMS, meatShares } from './deer-composition';
-
-const LB = 453.59237;
+import { judged, pounds, typical } from './typical-weight';
 
 export const elk: Species = {
   id: 'elk',
@@ -23,12 +22,12 @@ export const elk: Species = {
   },
   girth: [],
   typicalWeights: [
-    { sex: 'male', ageClass: 'adult', basis: 'field-dressed', grams: { mean: Math.round(437 * LB), sd: Math.round(60 * LB), n: 6, source: 'HUNTCONS', why: 'Mean of six bulls; spread is judgement.' } },
-    { sex: 'female', ageClass: 'adult', basis: 'field-dressed', grams: { mean: Math.round(340 * LB), sd: Math.round(40 * LB), n: 0, source: 'JUDGEMENT', why: 'Cows run about three quarters of a bull.' } },
-    { sex: 'male', ageClass: 'yearling', basis: 'field-dressed', grams: { mean: Math.round(290 * LB), sd: Math.round(40 * LB), n: 0, source: 'JUDGEMENT', why: 'Two thirds of a bull.' } },
-    { sex: 'female', ageClass: 'yearling', basis: 'field-dressed', grams: { mean: Math.round(265 * LB), sd: Math.round(35 * LB), n: 0, source: 'JUDGEMENT', why: 'Four fifths of a cow.' } },
-    { sex: 'male', ageClass: 'young', basis: 'field-dressed', grams: { mean: Math.round(180 * LB), sd: Math.round(30 * LB), n: 0, source: 'JUDGEMENT', why: 'A calf of its first autumn.' } },
-    { sex: 'female', ageClass: 'young', basis: 'field-dressed', grams: { mean: Math.round(170 * LB), sd: Math.round(30 * LB), n: 0, source: 'JUDGEMENT', why: 'A calf of its first autumn.' } },
+    typical('male', 'adult', 'field-dressed', pounds(437, 60), { n: 6, source: 'HUNTCONS', why: 'Mean of six bulls; spread is judgement.' }),
+    typical('female', 'adult', 'field-dressed', pounds(340, 40), judged('Cows run about three quarters of a bull.')),
+    typical('male', 'yearling', 'field-dressed', pounds(290, 40), judged('Two thirds of a bull.')),
+    typical('female', 'yearling', 'field-dressed', pounds(265, 35), judged('Four fifths of a cow.')),
+    typical('male', 'young', 'field-dressed', pounds(180, 30), judged('A calf of its first autumn.')),
+    typical('female', 'young', 'field-dressed', pounds(170, 30), judged('A calf of its first autumn.')),
   ],
   composition: {
     ...DEER_SEAMS,

@@ -1,7 +1,6 @@
 import type { Species } from '../species';
 import { DEER_SEAMS, meatShares } from './deer-composition';
-
-const LB = 453.59237;
+import { judged, pounds, typical } from './typical-weight';
 
 export const muleDeer: Species = {
   id: 'mule-deer',
@@ -23,12 +22,12 @@ export const muleDeer: Species = {
   },
   girth: [],
   typicalWeights: [
-    { sex: 'male', ageClass: 'yearling', basis: 'field-dressed', grams: { mean: Math.round(102 * LB), sd: Math.round(12 * LB), n: 0, source: 'B589R', why: 'Bucks of 1.5 to 2.5 years.' } },
-    { sex: 'male', ageClass: 'adult', basis: 'field-dressed', grams: { mean: Math.round(150 * LB), sd: Math.round(30 * LB), n: 0, source: 'B589R', why: 'Bucks of 3.5 to 4.5 years; older ones reach 192 to 207 lb.' } },
-    { sex: 'male', ageClass: 'young', basis: 'field-dressed', grams: { mean: Math.round(60 * LB), sd: Math.round(8 * LB), n: 0, source: 'JUDGEMENT', why: 'About half a doe.' } },
-    { sex: 'female', ageClass: 'young', basis: 'field-dressed', grams: { mean: Math.round(56 * LB), sd: Math.round(8 * LB), n: 0, source: 'JUDGEMENT', why: 'A little under the buck fawn.' } },
-    { sex: 'female', ageClass: 'yearling', basis: 'field-dressed', grams: { mean: Math.round(90 * LB), sd: Math.round(10 * LB), n: 0, source: 'JUDGEMENT', why: 'Under the yearling buck.' } },
-    { sex: 'female', ageClass: 'adult', basis: 'field-dressed', grams: { mean: Math.round(108 * LB), sd: Math.round(14 * LB), n: 0, source: 'JUDGEMENT', why: 'About the yearling buck.' } },
+    typical('male', 'yearling', 'field-dressed', pounds(102, 12), { n: 0, source: 'B589R', why: 'Bucks of 1.5 to 2.5 years.' }),
+    typical('male', 'adult', 'field-dressed', pounds(150, 30), { n: 0, source: 'B589R', why: 'Bucks of 3.5 to 4.5 years; older ones reach 192 to 207 lb.' }),
+    typical('male', 'young', 'field-dressed', pounds(60, 8), judged('About half a doe.')),
+    typical('female', 'young', 'field-dressed', pounds(56, 8), judged('A little under the buck fawn.')),
+    typical('female', 'yearling', 'field-dressed', pounds(90, 10), judged('Under the yearling buck.')),
+    typical('female', 'adult', 'field-dressed', pounds(108, 14), judged('About the yearling buck.')),
   ],
   composition: {
     ...DEER_SEAMS,

@@ -1,5 +1,6 @@
 import type { Species } from '../species';
 import { DEER_SEAMS, meatShares } from './deer-composition';
+import { judged, kilos, typical } from './typical-weight';
 
 export const redDeer: Species = {
   id: 'red-deer',
@@ -21,12 +22,12 @@ export const redDeer: Species = {
   },
   girth: [],
   typicalWeights: [
-    { sex: 'male', ageClass: 'adult', basis: 'hanging', grams: { mean: 75_000, sd: 14_000, n: 0, source: 'WVP_RED', why: 'A typical UK stag; continental stags are far heavier.' } },
-    { sex: 'female', ageClass: 'adult', basis: 'hanging', grams: { mean: 50_000, sd: 7_000, n: 0, source: 'WVP_RED', why: 'A typical UK hind.' } },
-    { sex: 'male', ageClass: 'yearling', basis: 'hanging', grams: { mean: 50_000, sd: 8_000, n: 0, source: 'JUDGEMENT', why: 'Two thirds of a stag.' } },
-    { sex: 'female', ageClass: 'yearling', basis: 'hanging', grams: { mean: 40_000, sd: 6_000, n: 0, source: 'JUDGEMENT', why: 'Four fifths of a hind.' } },
-    { sex: 'male', ageClass: 'young', basis: 'hanging', grams: { mean: 29_000, sd: 5_000, n: 0, source: 'JUDGEMENT', why: 'A calf of its first winter.' } },
-    { sex: 'female', ageClass: 'young', basis: 'hanging', grams: { mean: 26_000, sd: 5_000, n: 0, source: 'JUDGEMENT', why: 'A calf of its first winter.' } },
+    typical('male', 'adult', 'hanging', kilos(90, 25), { n: 98, source: 'JANKOL2006', why: 'Polish stags of three to eight years hang 82 to 122 kg and a typical UK stag 75 (WVP_RED); taken between, with a spread as wide as stags are.' }),
+    typical('female', 'adult', 'hanging', kilos(50, 7), { n: 0, source: 'WVP_RED', why: 'A typical UK hind.' }),
+    typical('male', 'yearling', 'hanging', kilos(58, 10), judged('Between two thirds of a UK stag and the 67.6 kg of two-year-olds in JANKOL2006.')),
+    typical('female', 'yearling', 'hanging', kilos(40, 6), judged('Four fifths of a hind.')),
+    typical('male', 'young', 'hanging', kilos(29, 5), judged('A calf of its first winter.')),
+    typical('female', 'young', 'hanging', kilos(26, 5), judged('A calf of its first winter.')),
   ],
   composition: {
     ...DEER_SEAMS,

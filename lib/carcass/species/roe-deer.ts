@@ -1,5 +1,6 @@
 import type { Species } from '../species';
 import { DEER_SEAMS, meatShares } from './deer-composition';
+import { judged, kilos, typical } from './typical-weight';
 
 export const roeDeer: Species = {
   id: 'roe-deer',
@@ -21,12 +22,12 @@ export const roeDeer: Species = {
   },
   girth: [],
   typicalWeights: [
-    { sex: 'male', ageClass: 'adult', basis: 'hanging', grams: { mean: 15_000, sd: 1_500, n: 0, source: 'WVP_ROE', why: '14 to 16 kg, a UK buck; agrees with 26.4 kg live in ROEGROW.' } },
-    { sex: 'female', ageClass: 'adult', basis: 'hanging', grams: { mean: 14_000, sd: 1_500, n: 0, source: 'JUDGEMENT', why: 'Does run a little lighter than bucks.' } },
-    { sex: 'male', ageClass: 'yearling', basis: 'live', grams: { mean: 21_000, sd: 2_500, n: 0, source: 'JUDGEMENT', why: 'Between the fawn of one year and the buck of two to three in ROEGROW.' } },
-    { sex: 'female', ageClass: 'yearling', basis: 'live', grams: { mean: 20_000, sd: 2_500, n: 0, source: 'JUDGEMENT', why: 'As the male, a little lighter.' } },
-    { sex: 'male', ageClass: 'young', basis: 'live', grams: { mean: 16_600, sd: 2_500, n: 0, source: 'ROEGROW', why: 'Fawn in its first year.' } },
-    { sex: 'female', ageClass: 'young', basis: 'live', grams: { mean: 15_800, sd: 2_500, n: 0, source: 'JUDGEMENT', why: 'As the male, a little lighter.' } },
+    typical('male', 'adult', 'hanging', kilos(15, 1.5), { n: 0, source: 'WVP_ROE', why: '14 to 16 kg, a UK buck; agrees with 26.4 kg live in ROEGROW.' }),
+    typical('female', 'adult', 'hanging', kilos(14, 1.5), judged('Does run a little lighter than bucks.')),
+    typical('male', 'yearling', 'live', kilos(21, 2.5), judged('Between the fawn of one year and the buck of two to three in ROEGROW.')),
+    typical('female', 'yearling', 'live', kilos(20, 2.5), judged('As the male, a little lighter.')),
+    typical('male', 'young', 'live', kilos(16.6, 2.5), { n: 0, source: 'ROEGROW', why: 'Fawn in its first year.' }),
+    typical('female', 'young', 'live', kilos(15.8, 2.5), judged('As the male, a little lighter.')),
   ],
   composition: {
     ...DEER_SEAMS,
