@@ -7,6 +7,7 @@ import { SectionLinks } from './section-links';
 const sections: readonly { readonly href: string; readonly text: string; readonly permission: Permission }[] = [
   { href: '/staff', text: 'Orders', permission: 'order.find' },
   { href: '/staff/prices', text: 'Prices', permission: 'prices.read' },
+  { href: '/staff/yields', text: 'Yields', permission: 'yields.read' },
   { href: '/staff/people', text: 'People', permission: 'staff.manage' },
   { href: '/staff/settings', text: 'Settings', permission: 'shop.settings' },
 ];

@@ -19,6 +19,8 @@ const TABLE = {
   'order.release': { roles: front, object: 'hand orders over' },
   'prices.read': { roles: front, object: 'open prices' },
   'prices.write': { roles: owner, object: 'change prices' },
+  'yields.read': { roles: front, object: 'open the yields' },
+  'yields.judge': { roles: owner, object: 'say what the forecast learns from' },
   'shop.settings': { roles: owner, object: 'open the shop settings' },
   'staff.manage': { roles: owner, object: 'open the list of people' },
   'audit.read': { roles: owner, object: 'open the record of changes' },

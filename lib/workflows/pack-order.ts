@@ -9,6 +9,7 @@ import { changing, orderForChange, refuseWithin, saveChange } from './change-ord
 import { type Outcome, refuse, refuseFields } from './outcome';
 import { shopSettings } from './shop-settings';
 import { shopView } from './shop-view';
+import { recordYield } from './yields';
 
 /** Saves what was weighed at the packing table. May be saved again until the invoice is issued. */
 export async function savePacking(actor: StaffActor, number: string, baseVersion: number, entries: FormEntries): Promise<Outcome> {
@@ -27,11 +28,13 @@ export async function savePacking(actor: StaffActor, number: string, baseVersion
     if (!canStep(order.state, 'pack') && order.state !== 'packed') {
       refuseWithin(`This animal is ${stateWords(order.state)}; it is weighed out once it has been on the bench.`);
     }
-    const hangingGrams = assessStored(order, shop).plan.forecast.hanging.likely;
+    const { plan } = assessStored(order, shop);
+    const hangingGrams = plan.forecast.hanging.likely;
     const { alarm } = balanceOf(rows, parsed.value, { hangingGrams, unit: shop.unit, locale: shop.locale });
     if (alarm) refuseWithin(alarm);
     await saveChange(transaction, order, canStep(order.state, 'pack') ? { state: stepFrom(order.state, 'pack') } : {});
     await replaceWeighings(transaction, order.id, parsed.value, actor.name);
+    await recordYield(transaction, order, plan, parsed.value);
     await recordAudit(transaction, actor, 'packed', {
       orderId: order.id,
       before: order.weighings.map((one) => ({ ...one })),

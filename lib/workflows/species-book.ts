@@ -1,8 +1,30 @@
-import { PUBLISHED_SPECIES, type SpeciesBook, figuresOf } from '@/lib/carcass';
+import { cache } from 'react';
+import { PUBLISHED_SPECIES, type SpeciesBook, type SpeciesFigures, figuresOf } from '@/lib/carcass';
+import { database } from '@/lib/db/client';
+import { learnedFrom, learningSwitches, packedSpecies, yieldsVersion } from '@/lib/db/yields';
+import { learnSpecies } from '@/lib/learning';
 
-const PUBLISHED: SpeciesBook = Object.fromEntries(Object.entries(PUBLISHED_SPECIES).map(([id, species]) => [id, figuresOf(species)]));
+/** The species as published, without their evidence. */
+export const PUBLISHED_BOOK: SpeciesBook = Object.fromEntries(Object.entries(PUBLISHED_SPECIES).map(([id, species]) => [id, figuresOf(species)]));
 
-/** The species this shop works with, by id. */
-export async function speciesBook(): Promise<SpeciesBook> {
-  return PUBLISHED;
-}
+/** The book as last made, and of which state of the yields: made anew only when one has changed. */
+let made: { readonly version: number; readonly folder: string | undefined; readonly book: SpeciesBook } | null = null;
+
+/** The species this shop works with, by id: as published, sharpened by its own packed animals where it learns from them. */
+export const speciesBook = cache(async (): Promise<SpeciesBook> => {
+  const folder = process.env['GAMBREL_DATA'];
+  const version = await yieldsVersion(database());
+  if (made?.version === version && made.folder === folder) return made.book;
+  const switches = await learningSwitches(database());
+  const ids = (await packedSpecies(database())).filter((id) => switches.get(id)?.isOn !== false);
+  const learned = await Promise.all(
+    ids.map(async (id): Promise<readonly [string, SpeciesFigures][]> => {
+      const published = PUBLISHED_BOOK[id];
+      if (!published) return [];
+      return [[id, learnSpecies(published, await learnedFrom(database(), id, switches.get(id)?.since ?? null)).figures]];
+    }),
+  );
+  const book = { ...PUBLISHED_BOOK, ...Object.fromEntries(learned.flat()) };
+  made = { version, folder, book };
+  return book;
+});

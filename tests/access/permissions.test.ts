@@ -30,6 +30,8 @@ const matrix: Readonly<Record<Permission, Readonly<Record<Role, boolean>>>> = {
   'order.release': { owner: yes, counter: yes, cutter: no },
   'prices.read': { owner: yes, counter: yes, cutter: no },
   'prices.write': { owner: yes, counter: no, cutter: no },
+  'yields.read': { owner: yes, counter: yes, cutter: no },
+  'yields.judge': { owner: yes, counter: no, cutter: no },
   'shop.settings': { owner: yes, counter: no, cutter: no },
   'staff.manage': { owner: yes, counter: no, cutter: no },
   'audit.read': { owner: yes, counter: no, cutter: no },

@@ -46,6 +46,7 @@ const PAGES: readonly { readonly route: string; readonly path: () => string; rea
   { route: '/staff/orders/[number]/bill', path: () => `/staff/orders/${billed.number}/bill`, roles: FRONT },
   { route: '/staff/orders/[number]/release', path: () => `/staff/orders/${billed.number}/release`, roles: FRONT },
   { route: '/staff/prices', path: () => '/staff/prices', roles: FRONT },
+  { route: '/staff/yields', path: () => '/staff/yields', roles: FRONT },
   { route: '/staff/people', path: () => '/staff/people', roles: ['owner'] },
   { route: '/staff/people/add', path: () => '/staff/people/add', roles: ['owner'] },
   { route: '/staff/people/[id]', path: () => `/staff/people/${cutterId}`, roles: ['owner'] },

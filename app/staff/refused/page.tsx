@@ -7,6 +7,7 @@ export const metadata = { title: null };
 
 const names: Readonly<Record<string, string>> = {
   prices: 'prices',
+  yields: 'the yields',
   people: 'the list of people',
   settings: 'the shop settings',
   audit: 'the record of changes',
