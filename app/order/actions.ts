@@ -1,6 +1,9 @@
 'use server';
 
+import { headers } from 'next/headers';
 import { redirect } from 'next/navigation';
+import { clientAddress } from '@/lib/auth/client-address';
+import { currentStaff } from '@/lib/auth/current-staff';
 import { checkOrderForm, openedForm, readOrderForm, refusedForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
 import { openOrderForm, placeOrder } from '@/lib/workflows/hunter-orders';
 
@@ -14,7 +17,9 @@ export async function stepNewOrder(_before: OrderFormState, data: FormData): Pro
     if (intent === 'check') return checkOrderForm(values, shop);
     return stepOrderForm(values, typeof intent === 'string' ? intent : '', data.get('step') === 'check' ? 'check' : 'edit', shop);
   }
-  const placed = await placeOrder(values);
+  // Whoever takes orders at the counter may take many.
+  const address = (await currentStaff()) ? null : clientAddress(await headers());
+  const placed = await placeOrder(values, address);
   if (!placed.ok) return refusedForm(values, hasFields(placed.fieldErrors) ? placed.fieldErrors : { '': placed.message });
   const sentTo = `/o/${placed.token}?sent=1`;
   // The phone clears its draft before it follows.

@@ -34,7 +34,7 @@ export type TakenTry =
   | { readonly outcome: 'closed' };
 
 /** A key of the table. What a person typed goes in as a digest: it may be a password in the wrong field. */
-export function throttleKey(kind: 'account' | 'browser' | 'address' | 'set-up' | 'plan', about: string): string {
+export function throttleKey(kind: 'account' | 'browser' | 'address' | 'set-up' | 'plan' | 'order', about: string): string {
   return `${kind}:${createHash('sha256').update(about).digest('base64url')}`;
 }
 
@@ -43,18 +43,21 @@ export function throttleKey(kind: 'account' | 'browser' | 'address' | 'set-up' |
  * is counted under none.
  */
 export function takeTry(keys: readonly ThrottledKey[], now: Date): Promise<TakenTry> {
-  return withTransaction(async (transaction) => {
-    const counts = [];
-    for (const { key, policy } of keys) {
-      const failures = standingFailures(await readThrottle(transaction, key), policy, now);
-      if (failures.outcome !== 'counted') return failures;
-      counts.push({ key, failures: failures.failures + 1, policy });
-    }
-    for (const { key, failures, policy } of counts) {
-      await saveThrottle(transaction, key, { failures, blockedUntil: waitAfter(failures, policy, now), now });
-    }
-    return { outcome: 'counted' };
-  });
+  return withTransaction((transaction) => takeTryWithin(transaction, keys, now));
+}
+
+/** The same as part of a transaction, whose rollback takes the count back. */
+export async function takeTryWithin(transaction: DatabaseTransaction, keys: readonly ThrottledKey[], now: Date): Promise<TakenTry> {
+  const counts = [];
+  for (const { key, policy } of keys) {
+    const failures = standingFailures(await readThrottle(transaction, key), policy, now);
+    if (failures.outcome !== 'counted') return failures;
+    counts.push({ key, failures: failures.failures + 1, policy });
+  }
+  for (const { key, failures, policy } of counts) {
+    await saveThrottle(transaction, key, { failures, blockedUntil: waitAfter(failures, policy, now), now });
+  }
+  return { outcome: 'counted' };
 }
 
 /** Takes back the count of a try that succeeded: accounts and browsers start anew, an address gets this one try back. */

@@ -1,4 +1,5 @@
 import { createHash, randomUUID } from 'node:crypto';
+import { mayOrder } from '@/lib/auth/order-throttle';
 import { makeFormKey, orderLinkFor, orderLinkHash } from '@/lib/auth/order-link';
 import { authSecret } from '@/lib/auth/secret';
 import { recordAudit } from '@/lib/db/audit';
@@ -23,6 +24,7 @@ import { shopView } from './shop-view';
 const LINK_DAYS = 366;
 /** Numbers start here, so that all have five digits before the check digit. */
 const FIRST_NUMBER = 10_000;
+const SENT_BEFORE = 'This form was sent already, with other answers. Your order stands as it was first sent; open its link to change it, or start a new order.';
 
 /** What the hunter's pages know of the shop. */
 export type HunterShop = OrderFormShop & {
@@ -74,10 +76,11 @@ export async function openOrderForm(): Promise<(HunterShop & { readonly formKey:
 
 /**
  * Books an order. The same form sent twice answers with the same link; the same key with other answers is refused.
- * A stop refuses; questions may be sent open.
+ * A stop refuses; questions may be sent open. New orders from one network address are counted; null is not counted.
  */
 export async function placeOrder(
   values: OrderFormValues,
+  address: string | null = null,
 ): Promise<{ readonly ok: true; readonly token: string } | (Refusal & { readonly values: OrderFormValues })> {
   const shop = await readShop(database());
   if (!shop) return { ...refuse('This shop is not open for orders yet.'), values };
@@ -101,7 +104,9 @@ export async function placeOrder(
       withTransaction(async (transaction) => {
         // Looked up inside the transaction: a second sending must not use up a number.
         const earlier = await loadOrder(transaction, { formKey });
-        if (earlier) return earlier.formDigest === formDigest;
+        if (earlier) return earlier.formDigest === formDigest ? null : SENT_BEFORE;
+        const wait = address === null ? null : await mayOrder(transaction, address, at);
+        if (wait !== null) return wait;
         const number = makeOrderNumber(FIRST_NUMBER + (await nextInCounter(transaction, 'order')));
         const id = randomUUID();
         await createOrder(transaction, {
@@ -119,16 +124,11 @@ export async function placeOrder(
           by: hunter.name,
         });
         await recordAudit(transaction, { kind: 'hunter', orderId: id }, 'order-placed', { orderId: id, after: { number } });
-        return true;
+        return null;
       }),
     { formKey: 'sent-twice' as const },
   );
-  if (booked.ok && !booked.value) {
-    return {
-      ...refuse('This form was sent already, with other answers. Your order stands as it was first sent; open its link to change it, or start a new order.'),
-      values,
-    };
-  }
+  if (booked.ok && booked.value !== null) return { ...refuse(booked.value), values };
   return { ok: true, token: link.token };
 }
 

@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { database } from '@/lib/db/client';
 import { atMoment } from '@/lib/db/clock';
+import type { OrderFormValues } from '@/lib/forms';
 import { isOrderNumber } from '@/lib/orders';
 import { openOrderForm, placeOrder, readHunterOrder } from '@/lib/workflows/hunter-orders';
 import { line, noon, orderForm, place, useShop } from './shop-at-work';
@@ -108,4 +109,40 @@ test('marks that turn the direction of writing do not get into the book', async 
   expect(order.hunterName).toBe('Bo tdnarb Brandt');
   expect(order.animal).toMatchObject({ takenWhere: 'Varley County and on' });
   expect(order.instructions[0]?.instructions).toMatchObject({ note: 'Line one\nline two' });
+});
+
+test('after twenty new orders of one network address in an hour the next wait, and lose nothing that was typed', async () => {
+  vi.spyOn(console, 'warn').mockImplementation(() => {});
+  const send = (form: OrderFormValues, address: string | null, minutes = 0) =>
+    atMoment(new Date(noon.getTime() + minutes * 60_000), () => placeOrder(form, address));
+  const first = orderForm();
+  expect((await send(first, '203.0.113.7')).ok).toBe(true);
+  for (let more = 0; more < 20; more += 1) {
+    // One sent again is not counted, with the same answers or with others.
+    expect((await send(first, '203.0.113.7')).ok).toBe(true);
+    expect((await send({ ...first, note: 'other' }, '203.0.113.7')).ok).toBe(false);
+    expect((await send(orderForm(), '203.0.113.7')).ok).toBe(true);
+  }
+  const late = orderForm();
+  expect(await send(late, '203.0.113.7')).toEqual({
+    ok: false,
+    message: 'Many orders came from your network just now, so this one was not sent. Everything you filled in is still here. Try again in 30 seconds.',
+    fieldErrors: {},
+    values: late,
+  });
+  expect((await send(first, '203.0.113.7')).ok).toBe(true);
+  expect(await database().order.count()).toBe(21);
+  expect((await send(orderForm(), '203.0.113.8')).ok).toBe(true);
+  expect((await send(orderForm(), null)).ok).toBe(true);
+  expect((await send(late, '203.0.113.7', 1)).ok).toBe(true);
+  expect((await send(orderForm(), '203.0.113.7', 1)).ok).toBe(false);
+});
+
+test('an address that orders all day starts anew with each hour', async () => {
+  for (let hour = 0; hour < 3; hour += 1) {
+    for (let minute = 0; minute < 60; minute += 3) {
+      const at = new Date(noon.getTime() + (hour * 60 + minute) * 60_000);
+      expect((await atMoment(at, () => placeOrder(orderForm(), '203.0.113.7'))).ok).toBe(true);
+    }
+  }
 });
