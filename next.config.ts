@@ -5,7 +5,6 @@ const config: NextConfig = {
   typedRoutes: false,
   // `npm test` checks the types. A shop's start neither waits for that nor fails by it.
   typescript: { ignoreBuildErrors: true },
-  // forbidden(): a page that an account may not open answers with status 403.
   experimental: { serverActions: { bodySizeLimit: '1mb' } },
 };
 
