@@ -72,6 +72,7 @@ export {
   parseHandoverForm,
   parsePackForm,
   parsePaymentForm,
+  paymentWord,
   type PackEntry,
   type PaymentMethod,
 } from './table-forms';

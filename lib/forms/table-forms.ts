@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { NameCountry } from '@/lib/cuts';
 import { type Currency, type WeightUnit, parseMoney, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, textAt } from './form-entries';
 import type { FieldErrors } from './order-form-schema';
@@ -37,6 +38,11 @@ export function parsePackForm(
 
 export const PAYMENT_METHODS = ['cash', 'card', 'cheque', 'transfer'] as const;
 export type PaymentMethod = (typeof PAYMENT_METHODS)[number];
+
+/** The word for a way of paying in a country: a cheque is a check in the United States. */
+export function paymentWord(method: string, country: NameCountry): string {
+  return method === 'cheque' && country === 'us' ? 'check' : method;
+}
 
 /** Reads a payment: an amount above nothing and at most what is due, and how it was paid. */
 export function parsePaymentForm(

@@ -1,6 +1,6 @@
 import type { StoredOrder } from '@/lib/db/orders';
 import type { InvoiceDocument } from '@/lib/documents';
-import type { ShopSettings } from '@/lib/forms';
+import { type ShopSettings, paymentWord } from '@/lib/forms';
 import { formatMoney } from '@/lib/units';
 import { momentWords } from './clock';
 
@@ -24,7 +24,7 @@ export function invoicePapersOf(order: StoredOrder, settings: ShopSettings): Inv
     // Written by issueInvoice from this very type, and never changed since.
     document: invoice.document as InvoiceDocument,
     payments: invoice.payments.map((payment) => ({
-      label: `Paid ${payment.method}, ${momentWords(payment.paidAt, settings)}`,
+      label: `Paid ${paymentWord(payment.method, settings.nameCountry)}, ${momentWords(payment.paidAt, settings)}`,
       amount: money(payment.amountMinor),
     })),
     due: money(dueMinor),

@@ -2,7 +2,7 @@ import { type StaffActor, can, requirePermission } from '@/lib/access';
 import { database } from '@/lib/db/client';
 import { type StoredOrder, listAudit, loadOrder } from '@/lib/db/orders';
 import { type PlanView, planView } from '@/lib/documents';
-import { type ArrivalFormValues, type OrderFormShop, type OrderFormValues, type ShopSettings, arrivalValuesOf, formValuesOf } from '@/lib/forms';
+import { type ArrivalFormValues, type OrderFormShop, type OrderFormValues, type ShopSettings, arrivalValuesOf, formValuesOf, paymentWord } from '@/lib/forms';
 import {
   type Assessment,
   type OrderState,
@@ -104,7 +104,7 @@ export async function readOrder(actor: StaffActor, number: string): Promise<Staf
             paidMinor: paidMinor(order),
             dueMinor: papers.dueMinor,
             payments: order.invoice.payments.map((payment) => ({
-              label: payment.method,
+              label: paymentWord(payment.method, settings.nameCountry),
               amountMinor: payment.amountMinor,
               at: payment.paidAt,
               by: payment.takenBy,

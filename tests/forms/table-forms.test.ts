@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseHandoverForm, parsePackForm, parsePaymentForm } from '@/lib/forms';
+import { PAYMENT_METHODS, parseHandoverForm, parsePackForm, parsePaymentForm, paymentWord } from '@/lib/forms';
 import { hostileTexts } from './any-form';
 
 const pounds = { unit: 'lb', locale: 'en-US' } as const;
@@ -40,6 +40,11 @@ describe('the packing table', () => {
   test('asks for the weight of a row whose packages were counted', () => {
     expect(parsePackForm([['packages.line-1', '3']], keys, pounds)).toEqual({ ok: false, fieldErrors: { 'weight.line-1': 'Write the weight as a number, for example 12.5 lb.' } });
   });
+});
+
+test('a cheque is spelled as in the country, and the other ways of paying are the same', () => {
+  expect(PAYMENT_METHODS.map((method) => paymentWord(method, 'us'))).toEqual(['cash', 'card', 'check', 'transfer']);
+  expect(PAYMENT_METHODS.map((method) => paymentWord(method, 'uk'))).toEqual(['cash', 'card', 'cheque', 'transfer']);
 });
 
 describe('a payment', () => {

@@ -10,6 +10,7 @@ import { handOver } from '@/lib/workflows/hand-over';
 import { savePacking } from '@/lib/workflows/pack-order';
 import { invoicePapers } from '@/lib/workflows/print-papers';
 import { recordHanging } from '@/lib/workflows/receive-animal';
+import { currentShop, saveShopSettings } from '@/lib/workflows/shop-settings';
 import { takeStep } from '@/lib/workflows/take-step';
 import { saveTariff, readTariff } from '@/lib/workflows/prices';
 import { actionsOf, counter, cutter, forecastWeights, invoiced, line, noon, open, owner, packed, place, receive, useShop, versionOf } from './shop-at-work';
@@ -203,4 +204,15 @@ test('weighings as forecast bill what the estimate said', async () => {
   await takeStep(cutter, number, await versionOf(number), 'start-cutting');
   await savePacking(cutter, number, await versionOf(number), await forecastWeights(number));
   expect((await open(number)).bill?.totalMinor).toBe(estimate?.totalMinor);
+});
+
+test('a cheque is a check in a shop of the United States, to the counter and on the invoice; elsewhere it is a cheque', async () => {
+  const { token, number } = await invoiced();
+  await takePayment(counter, number, payment('1', 'till-key-1', 'cheque'));
+  const labels = async () => [(await open(number)).invoice?.payments[0]?.label, (await hunterInvoice(token))?.payments[0]?.label.split(',')[0]];
+  expect(await labels()).toEqual(['check', 'Paid check']);
+  const shop = await currentShop();
+  if (!shop) throw new Error('No shop');
+  expect(await saveShopSettings(owner, { ...shop.settings, nameCountry: 'uk' }, shop.version)).toMatchObject({ ok: true });
+  expect(await labels()).toEqual(['cheque', 'Paid cheque']);
 });

@@ -93,6 +93,7 @@ export default async function BillPage({ params, searchParams }: PageProps<'/sta
                   formKey={makeFormKey()}
                   due={figureText(invoice.dueMinor, { scale: digits, least: digits, locale: shop.locale })}
                   currency={bill.currency}
+                  country={shop.nameCountry}
                 />
               )}
               <div className="buttons">

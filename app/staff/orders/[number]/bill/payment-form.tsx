@@ -2,7 +2,8 @@
 
 import { Field, FieldGroup } from '@/app/_components/field';
 import { ActionForm } from '@/app/staff/_components/action-form';
-import { PAYMENT_METHODS, capital } from '@/lib/forms';
+import type { NameCountry } from '@/lib/cuts';
+import { PAYMENT_METHODS, capital, paymentWord } from '@/lib/forms';
 import { payAction } from './actions';
 
 type PaymentFormProps = {
@@ -11,9 +12,10 @@ type PaymentFormProps = {
   readonly formKey: string;
   readonly due: string;
   readonly currency: string;
+  readonly country: NameCountry;
 };
 
-export function PaymentForm({ order, title, formKey, due, currency }: PaymentFormProps) {
+export function PaymentForm({ order, title, formKey, due, currency, country }: PaymentFormProps) {
   return (
     <ActionForm action={payAction} order={order} title={title} values={{ amount: due, formKey }}>
       {({ values, fieldErrors }, pending) => (
@@ -32,7 +34,7 @@ export function PaymentForm({ order, title, formKey, due, currency }: PaymentFor
               {PAYMENT_METHODS.map((method) => (
                 <label className="choice" key={method}>
                   <input type="radio" name="method" value={method} defaultChecked={values['method'] === method} />
-                  <span>{capital(method)}</span>
+                  <span>{capital(paymentWord(method, country))}</span>
                 </label>
               ))}
             </div>
