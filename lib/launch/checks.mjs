@@ -1,6 +1,6 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
 import { createServer } from 'node:net';
-import { join, relative, resolve, sep } from 'node:path';
+import { relative, resolve, sep } from 'node:path';
 import { Problem } from './problem.mjs';
 import { root } from './run.mjs';
 
@@ -11,21 +11,23 @@ export function checkNode() {
   throw new Problem(`Gambrel needs Node 20.19 or newer, this is ${process.versions.node}: install it from https://nodejs.org.`);
 }
 
-/** The data folder as a full path. Throws a Problem when it cannot be written to. */
+const ANSWER_SECONDS = 10;
+
+/** The data folder as a full path. Throws a Problem when it cannot be written to, or its disk does not answer. */
 export function checkDataFolder(folder) {
   const full = resolve(root, folder);
   if (relative(root, full).split(sep).includes('.next')) {
     throw new Problem(`GAMBREL_DATA is ${full}: a build empties .next, choose a folder outside it.`);
   }
-  const probe = join(full, `.probe-${process.pid}`);
-  try {
-    mkdirSync(full, { recursive: true, mode: 0o700 });
-    writeFileSync(probe, '');
-    rmSync(probe);
-  } catch (error) {
-    throw new Problem(`Gambrel cannot write to its data folder ${full} (${error.code}): allow it, or name another in GAMBREL_DATA.`);
-  }
-  return full;
+  const tried = spawnSync(process.execPath, ['lib/launch/try-folder.mjs', full], {
+    cwd: root,
+    encoding: 'utf8',
+    timeout: ANSWER_SECONDS * 1000,
+    killSignal: 'SIGKILL',
+  });
+  if (tried.status === 0) return full;
+  const why = tried.error?.code === 'ETIMEDOUT' ? `no answer in ${ANSWER_SECONDS} seconds` : tried.stdout.trim();
+  throw new Problem(`Gambrel cannot write to its data folder ${full} (${why}): allow it, or name another in GAMBREL_DATA.`);
 }
 
 /** The port to serve on. Throws a Problem when PORT is no port or something else listens there. */

@@ -1,8 +1,9 @@
-import { accessSync, constants, copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { accessSync, constants, copyFileSync, existsSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import BetterSqlite3 from 'better-sqlite3';
 import { assertSound, copyFromConnection, syncToDisk } from '../copy-database';
 import { backupFolder, databaseFile } from '../data-folder';
+import { makeFolder } from '../make-folder.mjs';
 import { migrationList, noFilters, type SchemaFolders, sqliteFolders, withEngine } from './engine';
 import { compareHistory, type HistoryState, readAppliedMigrations, readCommittedMigrations } from './history';
 
@@ -20,7 +21,7 @@ export type ApplyOutcome =
 export async function applyMigrations(folder: string, folders: SchemaFolders = sqliteFolders): Promise<ApplyOutcome> {
   const file = databaseFile(folder);
   try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    makeFolder(folder);
     for (const path of [folder, file]) if (existsSync(path)) accessSync(path, constants.R_OK | constants.W_OK);
   } catch {
     return refuse(`Gambrel cannot write to ${file}: give the user who runs it the right to change this folder and its files.`);
