@@ -1,6 +1,6 @@
 import { type StaffActor, requirePermission } from '@/lib/access';
 import type { OrderFormValues } from '@/lib/forms';
-import { answerWithOption, changeWholeOrder } from './change-order';
+import { type ChangeOutcome, answerWithOption, changeWholeOrder } from './change-order';
 import { type Outcome, refuseFields } from './outcome';
 
 /** Answers a question for a hunter who is on the phone. */
@@ -16,7 +16,7 @@ export async function changeInstructions(
   baseVersion: number,
   values: OrderFormValues,
   reason: string,
-): Promise<Outcome> {
+): Promise<ChangeOutcome> {
   requirePermission(actor, 'order.write');
   const why = reason.trim().slice(0, 200);
   if (why === '') return refuseFields({ reason: 'Write why it is changed, for example "called, wants mince instead".' });

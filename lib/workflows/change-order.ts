@@ -80,12 +80,15 @@ export async function saveChange(transaction: DatabaseTransaction, order: Stored
   }
 }
 
+/** Saved, and whether anything was different. */
+export type ChangeOutcome = { readonly ok: true; readonly isChanged: boolean } | Refusal;
+
 /** Changes the animal, the instructions and the hunter's details of an order before the knife starts. */
 export async function changeWholeOrder(
   actor: Actor,
   by: OrderKey,
   change: { readonly baseVersion: number; readonly values: OrderFormValues; readonly reason: string },
-): Promise<Outcome> {
+): Promise<ChangeOutcome> {
   const settings = await shopSettings();
   const shop = await shopView(settings);
   const parsed = parseOrderForm(change.values, shop);
@@ -99,7 +102,7 @@ export async function changeWholeOrder(
     const before = { hunter: order.hunter, animal: order.animal };
     const after = { hunter: draft.hunter, animal };
     const isTold = !isDeepStrictEqual(before, after);
-    if (!isTold && isDeepStrictEqual(order.instructions, draft.instructions)) return;
+    if (!isTold && isDeepStrictEqual(order.instructions, draft.instructions)) return false;
     refuseStops(draft, order, shop);
     await saveChange(transaction, order, {
       ...after,
@@ -114,8 +117,9 @@ export async function changeWholeOrder(
     if (isTold) await recordAudit(transaction, actor, 'details-changed', { orderId: order.id, before, after });
     await saveInstructions(transaction, order, draft.instructions, change.reason, actor);
     await settleQuestions(transaction, { ...order, animal, instructions: draft.instructions }, shop);
+    return true;
   });
-  return done.ok ? { ok: true } : done;
+  return done.ok ? { ok: true, isChanged: done.value } : done;
 }
 
 /** Answers one question with one of its options: the option's edits become the next version of the instructions. */

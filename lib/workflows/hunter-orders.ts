@@ -15,7 +15,7 @@ import { type ArrivalDetails, type Assessment, animalWords, assessOrder, formatO
 import type { Tariff } from '@/lib/pricing';
 import type { Currency } from '@/lib/units';
 import { assessStored } from './assess-stored';
-import { answerWithOption, changeWholeOrder } from './change-order';
+import { type ChangeOutcome, answerWithOption, changeWholeOrder } from './change-order';
 import { type InvoicePapers, invoicePapersOf } from './invoice-papers';
 import { type Outcome, type Refusal, refuse, refuseFields } from './outcome';
 import { shopView } from './shop-view';
@@ -189,7 +189,7 @@ export async function readHunterOrder(token: string): Promise<HunterOrder | null
 }
 
 /** Changes an order through its link, until the knife starts. */
-export async function changeOrder(token: string, baseVersion: number, values: OrderFormValues): Promise<Outcome> {
+export async function changeOrder(token: string, baseVersion: number, values: OrderFormValues): Promise<ChangeOutcome> {
   const order = await orderByToken(token);
   if (!order) return refuse('That link does not open an order.');
   return changeWholeOrder({ kind: 'hunter', orderId: order.id }, { number: order.number }, { baseVersion, values, reason: 'changed by the hunter' });

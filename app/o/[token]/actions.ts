@@ -27,7 +27,7 @@ export async function stepOrderChange(_before: OrderFormState, data: FormData): 
     const isAtFields = Object.keys(changed.fieldErrors).length > 0;
     return refusedForm(values, isAtFields ? changed.fieldErrors : { '': changed.message });
   }
-  const sentTo = `/o/${encodeURIComponent(token)}?done=changed`;
+  const sentTo = `/o/${encodeURIComponent(token)}?done=${changed.isChanged ? 'changed' : 'unchanged'}`;
   if (data.has('scripted')) return { ...openedForm(values), sentTo };
   redirect(sentTo);
 }

@@ -47,6 +47,11 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/o/
           Your change is in. These are instructions number {order.instructionVersion}.
         </p>
       )}
+      {done === 'unchanged' && (
+        <p className="notice" role="status">
+          Nothing was different, so nothing was changed. The shop goes by instructions number {order.instructionVersion}, as before.
+        </p>
+      )}
       {done === 'answered' && (
         <p className="notice good" role="status">
           Answered. The shop cuts it that way.

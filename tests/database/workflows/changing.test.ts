@@ -13,7 +13,7 @@ useShop();
 test('a change through the link is the next version; the one before stays', async () => {
   const { token, number } = await place();
   const before = await open(number);
-  expect(await changeOrder(token, before.version, { ...before.formValues, rest: 'stew' })).toEqual({ ok: true });
+  expect(await changeOrder(token, before.version, { ...before.formValues, rest: 'stew' })).toEqual({ ok: true, isChanged: true });
   const after = await open(number);
   expect(after).toMatchObject({ version: 2, instructionVersion: 2, instructions: { rest: 'stew' } });
   expect(after.versions).toMatchObject([{ number: 2, by: 'The hunter', reason: 'changed by the hunter' }, { number: 1, by: 'Bo Brandt' }]);
@@ -45,7 +45,7 @@ test('a change of the name or the animal alone is recorded, and the next person 
   const { token, number } = await place();
   const { version, formValues } = await open(number);
   const renamed = { ...formValues, hunter: { ...formValues.hunter, name: 'Bettina Brandt' }, animal: { ...formValues.animal, sex: 'male' } };
-  expect(await changeInstructions(owner, number, version, renamed, 'name misheard')).toEqual({ ok: true });
+  expect(await changeInstructions(owner, number, version, renamed, 'name misheard')).toEqual({ ok: true, isChanged: true });
   expect(await actionsOf(number)).toEqual(['order-placed', 'details-changed']);
   const entry = await database().auditEntry.findFirstOrThrow({ where: { action: 'details-changed' } });
   expect(entry.before).toMatchObject({ hunter: { name: 'Bo Brandt' }, animal: { sex: 'female' } });
@@ -64,11 +64,22 @@ test('an order saved as it was opened stays as it is, to the gram', async () => 
     mince: { addedFat: 'pork', fatPercent: '0', pack: '454' },
   });
   const before = await open(number);
-  expect(await changeOrder(token, before.version, before.formValues)).toEqual({ ok: true });
+  expect(await changeOrder(token, before.version, before.formValues)).toEqual({ ok: true, isChanged: false });
   const after = await open(number);
   expect(after.instructions).toEqual(before.instructions);
   expect(after.animal).toEqual(before.animal);
-  expect(after.instructionVersion).toBe(1);
+  expect(after).toMatchObject({ version: before.version, instructionVersion: 1 });
+  expect(await actionsOf(number)).toEqual(['order-placed']);
+});
+
+test('a change that alters nothing is told so, also after receiving, and makes no version', async () => {
+  const { token, number } = await place({ lines: [line('loin', 'medallions', '2.25')] });
+  await receive(number);
+  const before = await open(number);
+  const asked = { ...before.formValues, animal: { ...before.formValues.animal, sex: 'male' as const } };
+  expect(await changeInstructions(counter, number, before.version, asked, 'called')).toEqual({ ok: true, isChanged: false });
+  expect(await changeOrder(token, before.version, before.formValues)).toEqual({ ok: true, isChanged: false });
+  expect(await open(number)).toMatchObject({ version: before.version, instructionVersion: 1, versions: before.versions });
 });
 
 test('a new stop is refused, and what stood stays', async () => {

@@ -66,7 +66,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
       </header>
 
       {said && (
-        <p className="notice good" role="status">
+        <p className={done === 'unchanged' ? 'notice' : 'notice good'} role="status">
           {said}
         </p>
       )}
@@ -253,6 +253,8 @@ function doneWords(done: string | string[] | undefined, open: number): string | 
       return `Answered. ${open === 0 ? 'No question is open.' : goes}`;
     case 'changed':
       return `The cuts are changed. ${goes}`;
+    case 'unchanged':
+      return 'Nothing was different, so nothing was changed. The order stands as it did.';
     case 'packed':
       return 'The weights are saved.';
     case 'released':

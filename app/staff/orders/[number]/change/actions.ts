@@ -30,7 +30,7 @@ export async function changeAction(_before: OrderFormState, data: FormData): Pro
     const hasFields = Object.keys(outcome.fieldErrors).length > 0;
     return { ...refusedForm(values, hasFields ? outcome.fieldErrors : { '': outcome.message }), reason };
   }
-  const sentTo = `/staff/orders/${number}?done=changed`;
+  const sentTo = `/staff/orders/${number}?done=${outcome.isChanged ? 'changed' : 'unchanged'}`;
   // The page drops its draft before it follows.
   if (data.has('scripted')) return { ...openedForm(values), sentTo };
   redirect(sentTo);
