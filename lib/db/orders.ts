@@ -281,13 +281,13 @@ export type OrderListRow = {
   readonly openQuestions: number;
 };
 
-/** A page of orders whose search key holds every term, in some states, oldest or newest first. */
+/** A page of orders whose search key holds every term in one of its spellings, in some states, oldest or newest first. */
 export async function listOrders(
   client: Client,
-  query: { readonly terms: readonly string[]; readonly states: readonly OrderState[] | null; readonly newestFirst: boolean; readonly skip: number; readonly take: number },
+  query: { readonly terms: readonly (readonly string[])[]; readonly states: readonly OrderState[] | null; readonly newestFirst: boolean; readonly skip: number; readonly take: number },
 ): Promise<{ readonly rows: readonly OrderListRow[]; readonly total: number }> {
   const where: Prisma.OrderWhereInput = {
-    AND: query.terms.map((term) => ({ searchKey: { contains: term } })),
+    AND: query.terms.map((spellings) => ({ OR: spellings.map((term) => ({ searchKey: { contains: term } })) })),
     ...(query.states && { state: { in: [...query.states] } }),
   };
   const [total, found] = await Promise.all([

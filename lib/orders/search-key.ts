@@ -37,14 +37,24 @@ export function searchKeyOf(order: {
 }
 
 /**
- * The terms of a search, each of which an order's key must hold; none where nothing to look for is left. A phone number is
- * searched by its digits. The signs that a database takes for any letter, and the mark of the tag, part words.
+ * The terms of a search, each in its spellings, of which an order's key must hold one; none where nothing to look for is
+ * left. A phone number is searched by its digits. The signs that a database takes for any letter, and the mark of the tag,
+ * part words.
  *
- * @example searchTerms('Müller, 50%') // ['muller,', '50']
+ * @example searchTerms('Mueller, 50%') // [['mueller,', 'muller,'], ['50']]
  */
-export function searchTerms(text: string): readonly string[] {
-  const folded = foldForSearch(text.slice(0, 100).replace(/[%_=\p{Cc}]/gu, ' '));
+export function searchTerms(text: string): readonly (readonly string[])[] {
+  const typed = text.slice(0, 100).replace(/[%_=\p{Cc}]/gu, ' ');
+  const folded = foldForSearch(typed.normalize('NFC').replace(/[äöü]/gi, '$&e'));
   const digits = folded.replace(/[\s()+./-]/g, '');
-  if (/^\d{4,}$/.test(digits)) return [digits];
-  return folded.split(' ').filter((term) => term !== '').slice(0, 6);
+  if (/^\d{4,}$/.test(digits)) return [[digits]];
+  return folded.split(' ').filter((term) => term !== '').slice(0, 6).map(spellings);
+}
+
+/** A term as typed, and with an a, o or u for each ae, oe or ue: a key holds ä, ö and ü without their marks. */
+function spellings(term: string): readonly string[] {
+  const parts = term.split(/(?<=[aou])e/);
+  // Of a term with more than three, all or none.
+  if (parts.length > 4) return [term, parts.join('')];
+  return parts.reduce<readonly string[]>((begun, part) => (begun.length === 0 ? [part] : begun.flatMap((one) => [`${one}e${part}`, one + part])), []);
 }

@@ -51,6 +51,18 @@ test('a name is found with and without its marks, in any case, by any of its wor
   expect(await names('muller schafer')).toEqual([]);
 });
 
+test.each([
+  ['Jörg Müller', ['mueller', 'muller', 'müller', 'MUELLER', 'Mu\u0308ller', 'joerg muller', 'jorg mueller', 'uell']],
+  ['Änne Schäfer-Böhm', ['schaefer-boehm', 'schafer-bohm', 'schaefer-bohm', 'aenne', 'anne', 'ÄNNE']],
+  ['Ulla Weiß', ['weiss', 'weiß', 'WEISS']],
+  ['Samuel Joergensen', ['samuel', 'joergensen', 'jörgensen', 'el']],
+  ['Bauer-Böhm-Müller-Schröer', ['bauer-boehm', 'böhm-müller', 'schroeer']],
+])('%s is found as other keyboards spell it', async (name, typed) => {
+  await place(hunter(name, '555 0101'));
+  for (const text of typed) expect([text, await names(text)]).toEqual([text, [name]]);
+  expect(await names('maeller')).toEqual([]);
+});
+
 test('a telephone is found by its digits, as it is written or not, without a word about numbers', async () => {
   await place(hunter('Bo Brandt', '+1 (231) 555-0142'));
   await place(hunter('Ada Li', '555 0199'));
