@@ -1,10 +1,18 @@
 'use client';
 
-import { useEffect, useMemo, useRef } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useRef } from 'react';
 import { RangeBar } from '@/app/_components/range-bar';
 import { estimateView, likelyText, planView, type ForecastRow } from '@/lib/documents';
 import { capital, describedInstructions } from '@/lib/forms';
 import { useFormWorld, useLiveForm } from './form-context';
+
+/** Without it, as where the signal was lost, the panel still says all the figures. */
+const WhereItGoesLive = lazy(() =>
+  import('./where-it-goes-live').then(
+    ({ WhereItGoesLive }) => ({ default: WhereItGoesLive }),
+    () => ({ default: () => null }),
+  ),
+);
 
 /** What the animal gives and may cost, worked out anew at each change: at the foot of a phone, beside the form elsewhere. */
 export function ForecastPanel() {
@@ -71,6 +79,20 @@ export function ForecastPanel() {
       </dl>
       {estimate.unpriced && <p>Some of this is not on the price list; ask the shop.</p>}
       <p className="quiet-text">An estimate, not an invoice. The shop bills what it weighs.</p>
+      <Way />
+    </details>
+  );
+}
+
+/** Where all of it goes: closed on a phone, so as not to be in the way. */
+function Way() {
+  const way = useOpenWhereThereIsRoom();
+  return (
+    <details className="more" ref={way}>
+      <summary>Where all of it goes, from alive to the packets</summary>
+      <Suspense>
+        <WhereItGoesLive />
+      </Suspense>
     </details>
   );
 }

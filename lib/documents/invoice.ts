@@ -3,6 +3,8 @@ import type { Plan } from '@/lib/plan';
 import { type Bill, formatBasis } from '@/lib/pricing';
 import { CAUTIONS, DEFERENCE } from '@/lib/rules';
 import { type WeightUnit, formatMoney, formatWeight, formatWeightRange } from '@/lib/units';
+import { type GoesDrawing, goesDrawing } from './goes-drawing';
+import type { WhereItGoes } from './where-it-goes';
 
 /** One row of the invoice as it is read: what, from which figures, how much. */
 export type InvoiceRow = { readonly label: string; readonly basis: string; readonly amount: string };
@@ -25,8 +27,10 @@ export type InvoiceDocument = {
   readonly total: string;
   /** What was packed, weighed row by row. */
   readonly packed: readonly { readonly label: string; readonly packages: string; readonly weight: string }[];
-  /** 'Hanging 92.4 lb gave 49.1 lb of your own meat ...'. */
+  /** Where the rest of the animal is, in three sentences. */
   readonly yieldLine: string;
+  /** The same drawn; null where the figures make no picture. Invoices issued before there was one have none. */
+  readonly goes?: GoesDrawing | null;
   readonly cautions: readonly string[];
 };
 
@@ -42,6 +46,8 @@ export type InvoiceInput = {
   readonly bill: Bill;
   readonly packed: readonly { readonly label: string; readonly grams: number; readonly packages: number }[];
   readonly plan: Plan;
+  /** Where the animal went, and the sentences of it; null where the figures make no picture. */
+  readonly went: { readonly goes: WhereItGoes; readonly sentences: readonly string[] } | null;
   /** Of what was packed, how much was added pork or fat. Grams. */
   readonly addedGrams: number;
 };
@@ -75,12 +81,13 @@ export function buildInvoice(input: InvoiceInput): InvoiceDocument {
       packages: row.packages > 0 ? String(row.packages) : '',
       weight: formatWeight(row.grams, shop.unit, shop.locale),
     })),
-    yieldLine: yieldLine(input),
+    yieldLine: input.went ? input.went.sentences.join(' ') : yieldLine(input),
+    goes: input.went && goesDrawing(input.went.goes, shop),
     cautions: [CAUTIONS['cook-game'].text, CAUTIONS['keep-cold'].text, DEFERENCE],
   };
 }
 
-/** Own meat out of hanging weight against the forecast, and where the rest went. */
+/** What is said where three sentences cannot be: own meat out of hanging weight, against the forecast. */
 export function yieldLine({ packed, plan, addedGrams, shop }: Pick<InvoiceInput, 'packed' | 'plan' | 'addedGrams' | 'shop'>): string {
   const words = (grams: number): string => formatWeight(grams, shop.unit, shop.locale);
   const own = Math.max(0, packed.reduce((sum, row) => sum + row.grams, 0) - addedGrams);

@@ -11,8 +11,24 @@ let isReady = false;
 export async function drawPdf(job: PdfJob): Promise<Uint8Array<ArrayBuffer>> {
   if (!isReady) registerFonts();
   isReady = true;
-  const buffer = await renderToBuffer(drawing(readableData(withAddressInOneLine(job))));
-  return new Uint8Array(buffer);
+  const drawn = await draw(job);
+  const plain = withoutPicture(job);
+  if (!plain || pagesOf(drawn) === 1) return drawn;
+  const withWordsAlone = await draw(plain);
+  return pagesOf(withWordsAlone) < pagesOf(drawn) ? withWordsAlone : drawn;
+}
+
+async function draw(job: PdfJob): Promise<Uint8Array<ArrayBuffer>> {
+  return new Uint8Array(await renderToBuffer(drawing(readableData(withAddressInOneLine(job)))));
+}
+
+/** The picture of where the animal went gives way where it alone would start another page: its words stay. */
+function withoutPicture(job: PdfJob): PdfJob | null {
+  return job.kind === 'invoice' && job.document.goes ? { ...job, document: { ...job.document, goes: null } } : null;
+}
+
+function pagesOf(pdf: Uint8Array): number {
+  return [...Buffer.from(pdf).toString('latin1').matchAll(/\/Type \/Page\b/g)].length;
 }
 
 /** An address is typed in lines; every text is drawn as one. */

@@ -1,6 +1,7 @@
 import { Page, Text, View } from '@react-pdf/renderer';
 import type { InvoiceDocument } from '@/lib/documents';
 import { familyOf } from './fonts';
+import { InvoiceGoes } from './invoice-goes';
 import { InvoiceHead } from './invoice-head';
 import { type InvoiceJob, PAGE_SIZES } from './job';
 import { BARK, GREY, INK, grow } from './styles';
@@ -18,7 +19,7 @@ export function InvoicePages({ paper, document, payments, due }: Omit<InvoiceJob
       <InvoiceHead document={document} />
       <Rows document={document} payments={payments} due={due} />
       <Packed document={document} />
-      <View wrap={false} style={{ marginTop: 18, borderTopWidth: 0.75, borderTopColor: GREY, paddingTop: 8, gap: 4 }}>
+      <View wrap={false} style={{ marginTop: 14, borderTopWidth: 0.75, borderTopColor: GREY, paddingTop: 8, gap: 4 }}>
         <Words size={SMALL + 1} weight={700}>{OWNER_NOTICE}</Words>
         <Words size={SMALL} leading={1.35}>{document.cautions.join(' ')}</Words>
       </View>
@@ -42,22 +43,25 @@ function Rows({ document, payments, due }: Pick<InvoiceJob, 'document' | 'paymen
           <Words size={BODY} style={{ width: 84, textAlign: 'right' }}>{row.amount}</Words>
         </View>
       ))}
-      <View wrap={false} style={{ alignSelf: 'flex-end', width: 290, marginTop: 8 }}>
-        {document.taxes.length > 0 && <Sum label="Subtotal" amount={document.subtotal} />}
-        {document.taxes.map((tax) => (
-          <Sum key={tax.label} label={tax.label} amount={tax.amount} />
-        ))}
-        <View style={{ borderTopWidth: 1.5, borderTopColor: BARK, marginTop: 3, paddingTop: 2 }}>
-          <Sum label={document.isEstimate ? 'Estimated total' : 'Total'} amount={document.total} size={16} weight={700} />
-        </View>
-        {payments.map((payment, index) => (
-          <Sum key={`${index} ${payment.label}`} label={payment.label} amount={payment.amount} />
-        ))}
-        {due !== '' && (
-          <View style={{ borderWidth: 1.25, borderColor: BARK, marginTop: 5, paddingHorizontal: 6, marginHorizontal: -7 }}>
-            <Sum label="To pay" amount={due} size={14} weight={700} />
+      <View wrap={false} style={{ flexDirection: 'row', justifyContent: document.goes ? 'space-between' : 'flex-end', marginTop: 8 }}>
+        {document.goes && <InvoiceGoes goes={document.goes} />}
+        <View style={{ width: 290 }}>
+          {document.taxes.length > 0 && <Sum label="Subtotal" amount={document.subtotal} />}
+          {document.taxes.map((tax) => (
+            <Sum key={tax.label} label={tax.label} amount={tax.amount} />
+          ))}
+          <View style={{ borderTopWidth: 1.5, borderTopColor: BARK, marginTop: 3, paddingTop: 2 }}>
+            <Sum label={document.isEstimate ? 'Estimated total' : 'Total'} amount={document.total} size={16} weight={700} />
           </View>
-        )}
+          {payments.map((payment, index) => (
+            <Sum key={`${index} ${payment.label}`} label={payment.label} amount={payment.amount} />
+          ))}
+          {due !== '' && (
+            <View style={{ borderWidth: 1.25, borderColor: BARK, marginTop: 5, paddingHorizontal: 6, marginHorizontal: -7 }}>
+              <Sum label="To pay" amount={due} size={14} weight={700} />
+            </View>
+          )}
+        </View>
       </View>
     </View>
   );
@@ -91,8 +95,8 @@ function Packed({ document }: { readonly document: InvoiceDocument }) {
         </View>
       ))}
       {document.yieldLine !== '' && (
-        <View wrap={false} style={{ marginTop: 8 }}>
-          <Words size={BODY} leading={1.4}>{document.yieldLine}</Words>
+        <View wrap={false} style={{ marginTop: 6 }}>
+          <Words size={SMALL + 0.5} leading={1.3}>{document.yieldLine}</Words>
         </View>
       )}
     </View>

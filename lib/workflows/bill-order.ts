@@ -16,6 +16,7 @@ import { invoicePapersOf } from './invoice-papers';
 import { type Outcome, refuse, refuseFields } from './outcome';
 import { shopSettings } from './shop-settings';
 import { shopView } from './shop-view';
+import { whereItWent } from './where-it-went';
 
 /** The bill of an order: on its weighings once there are any, on the likely forecast before. */
 export function billOf(order: StoredOrder, assessment: Assessment, shop: OrderFormShop): Bill {
@@ -98,6 +99,7 @@ function documentOf(
     bill,
     packed,
     plan: assessment.plan,
+    went: whereItWent(order, assessment, shop),
     addedGrams: packed.reduce((sum, { row, grams }) => sum + addedGramsOf(row, grams), 0),
   });
 }

@@ -19,6 +19,7 @@ import { type ChangeOutcome, answerWithOption, changeWholeOrder } from './change
 import { type InvoicePapers, invoicePapersOf } from './invoice-papers';
 import { type Outcome, type Refusal, refuse, refuseFields } from './outcome';
 import { shopView } from './shop-view';
+import { type WhereItWent, whereItWent } from './where-it-went';
 
 /** A hunter's link opens for a year and a day after it was made. */
 const LINK_DAYS = 366;
@@ -53,6 +54,7 @@ export type HunterOrder = {
   readonly shop: HunterShop;
   readonly assessment: Assessment;
   readonly planView: PlanView;
+  readonly went: WhereItWent | null;
   readonly instructions: StoredOrder['instructions'];
   readonly values: OrderFormValues;
   readonly questions: readonly {
@@ -160,6 +162,7 @@ export async function readHunterOrder(token: string): Promise<HunterOrder | null
     },
     assessment,
     planView: planView(assessment.plan, view),
+    went: whereItWent(order, assessment, view),
     instructions: order.instructions,
     values: formValuesOf(order, view),
     questions: order.questions.map(({ id, message, options, answeredAt, answer }) => ({

@@ -22,6 +22,7 @@ import { billOf } from './bill-order';
 import { invoicePapersOf, paidMinor } from './invoice-papers';
 import { shopSettings } from './shop-settings';
 import { shopView } from './shop-view';
+import { type WhereItWent, whereItWent } from './where-it-went';
 
 /** One order as the shop sees it. */
 export type StaffOrder = {
@@ -43,6 +44,7 @@ export type StaffOrder = {
   readonly versions: StoredOrder['versions'];
   readonly assessment: Assessment;
   readonly planView: PlanView;
+  readonly went: WhereItWent | null;
   readonly fromZone: boolean;
   readonly questions: StoredOrder['questions'];
   readonly formValues: OrderFormValues;
@@ -90,6 +92,7 @@ export async function readOrder(actor: StaffActor, number: string): Promise<Staf
     versions: order.versions,
     assessment,
     planView: planView(assessment.plan, shop),
+    went: whereItWent(order, assessment, shop),
     fromZone: isFromZone(order, shop),
     questions: order.questions,
     formValues: formValuesOf(order, shop),

@@ -33,6 +33,15 @@ test.each(['letter', 'a4'] as const)('an invoice stands on one page of %s, nothi
   expect(fontSizes(pdf)[0]).toBeGreaterThanOrEqual(9);
 });
 
+test('where the picture would start another page, the words stand alone', async () => {
+  const document = makeInvoice();
+  const row = { label: 'Box', basis: '3 at $1.50', amount: '$4.50' };
+  const filled = (count: number): InvoiceDocument => ({ ...document, rows: Array.from({ length: count }, () => row), taxes: [] });
+  const pagesWith = await Promise.all([6, 8, 9, 10].map(async (count) => pageCount(await draw(filled(count)))));
+  const pagesWithout = await Promise.all([6, 8, 9, 10].map(async (count) => pageCount(await draw({ ...filled(count), goes: null }))));
+  expect(pagesWith).toEqual(pagesWithout);
+});
+
 describe.skipIf(!hasPoppler)('read back', () => {
   test.each([false, true])('every row, tax, weight and total is there (estimate: %s)', async (isEstimate) => {
     const document = makeInvoice(isEstimate);
@@ -45,6 +54,13 @@ describe.skipIf(!hasPoppler)('read back', () => {
     expect(text).toContain('Invoice 2026-0042');
     expect(text).toContain('Paid cash, Nov 20, 2026, 08:12 $60.00');
     expect(text).toContain('To pay $105.95');
+  });
+
+  test('the picture names its bars and their weights', async () => {
+    const document = makeInvoice();
+    const text = textOf(await draw(document));
+    expect(document.goes?.map(({ label }) => label)).toEqual(['Alive', 'Gutted, in the hide', 'On the rail', 'To take home']);
+    expect((document.goes ?? []).filter(({ label, weight, less }) => !text.includes(label) || !text.includes(weight) || !text.includes(less))).toEqual([]);
   });
 
   test('an estimate says in capitals that it is none', async () => {

@@ -1,7 +1,7 @@
 import { type AnimalFacts, PUBLISHED_SPECIES } from '@/lib/carcass';
-import { type CuttingSheet, type InvoiceDocument, type SheetInput, buildCuttingSheet, buildInvoice } from '@/lib/documents';
+import { type CuttingSheet, type InvoiceDocument, type SheetInput, buildCuttingSheet, buildInvoice, threeSentences, whereItGoes } from '@/lib/documents';
 import type { InstructionLine, Instructions } from '@/lib/instructions';
-import { type ArrivalDetails, type DescribedAnimal, assessOrder, makeOrderNumber } from '@/lib/orders';
+import { type ArrivalDetails, type DescribedAnimal, assessOrder, makeOrderNumber, packRows } from '@/lib/orders';
 import { priceOrder } from '@/lib/pricing';
 import { makeFacts, sampleTariff } from '../pricing/sample';
 
@@ -202,11 +202,19 @@ export function elkSheet(): CuttingSheet {
 /** An issued invoice, or the estimate before it. */
 export function makeInvoice(isEstimate = false): InvoiceDocument {
   const facts: AnimalFacts = { speciesId: animal.speciesId, sex: 'female', ageClass: 'adult', weight: animal.weight, form: 'hide-on', missing: [], wounds: [] };
-  const instructions = { ...plain, lines: [makeLine('loin', 'medallions')] };
+  const instructions: Instructions = {
+    ...plain,
+    lines: [makeLine('loin', 'medallions'), makeLine('haunch', 'boned-and-rolled')],
+    products: [{ productId: 'fresh-sausage', gameGrams: 4_422 }],
+  };
   const { plan } = assessOrder(
     { stage: 'cutting', animal, arrival: null, hangingGrams: 41_912, instructions },
     { unit: 'lb', country: 'us', diseaseZones: [], species: PUBLISHED_SPECIES },
   );
+  const rows = packRows(instructions, plan, 'us');
+  const gramsOf: Readonly<Record<string, number>> = { medallions: 1_905, 'boned-and-rolled': 5_200, mince: 8_164, product: 5_896 };
+  const weighings = rows.map(({ lineKey, cutId }) => ({ lineKey, grams: gramsOf[cutId] ?? 0, packages: 8 }));
+  const goes = whereItGoes({ plan, told: [animal.weight], packing: isEstimate ? null : { rows, weighings } }, { unit: 'lb', country: 'us', locale: 'en-US' });
   return buildInvoice({
     title: isEstimate ? 'Estimate, not an invoice' : 'Invoice 2026-0042',
     isEstimate,
@@ -233,6 +241,7 @@ export function makeInvoice(isEstimate = false): InvoiceDocument {
       { label: 'Fresh sausage', grams: 5_896, packages: 13 },
     ],
     plan,
+    went: goes && { goes, sentences: threeSentences(goes, { unit: 'lb', locale: 'en-US' }) },
     addedGrams: 1_360,
   });
 }

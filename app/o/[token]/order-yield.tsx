@@ -1,4 +1,5 @@
 import { RangeBar } from '@/app/_components/range-bar';
+import { WhereItGoesFigure } from '@/app/_components/where-it-goes';
 import { estimateView } from '@/lib/documents';
 import { capital } from '@/lib/forms';
 import { formatWeight } from '@/lib/units';
@@ -9,7 +10,19 @@ export function OrderYield({ order }: { readonly order: HunterOrder }) {
   return order.packed.length > 0 ? <Packed order={order} /> : <Forecast order={order} />;
 }
 
-function Packed({ order: { packed, hangingGrams, shop } }: { readonly order: HunterOrder }) {
+/** Where all of it goes; nothing where the figures cannot be true of one animal. */
+function Went({ order: { went } }: { readonly order: HunterOrder }) {
+  if (!went) return null;
+  return (
+    <>
+      <h3>{went.goes.isPacked ? 'Where the rest of it is' : 'Where it goes'}</h3>
+      <WhereItGoesFigure {...went} />
+    </>
+  );
+}
+
+function Packed({ order }: { readonly order: HunterOrder }) {
+  const { packed, hangingGrams, shop, went } = order;
   const weight = (grams: number): string => formatWeight(grams, shop.unit, shop.locale);
   const total = packed.reduce((sum, row) => sum + row.grams, 0);
   return (
@@ -50,12 +63,14 @@ function Packed({ order: { packed, hangingGrams, shop } }: { readonly order: Hun
           </tr>
         </tbody>
       </table>
-      {hangingGrams !== null && <p className="quiet-text">It hung at {weight(hangingGrams)}. Bone, trim and drying stay behind.</p>}
+      <Went order={order} />
+      {!went && hangingGrams !== null && <p className="quiet-text">It hung at {weight(hangingGrams)}. Bone, trim and drying stay behind.</p>}
     </section>
   );
 }
 
-function Forecast({ order: { planView: view, assessment, instructions, shop, hangingGrams, invoice } }: { readonly order: HunterOrder }) {
+function Forecast({ order }: { readonly order: HunterOrder }) {
+  const { planView: view, assessment, instructions, shop, hangingGrams, invoice } = order;
   const rows = [...view.lines, ...view.pools].filter(({ range }) => range.high > 0);
   return (
     <section className="section" aria-labelledby="forecast">
@@ -83,6 +98,7 @@ function Forecast({ order: { planView: view, assessment, instructions, shop, han
           </li>
         ))}
       </ul>
+      <Went order={order} />
     </section>
   );
 }

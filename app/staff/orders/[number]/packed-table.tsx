@@ -1,9 +1,10 @@
+import { WhereItGoesFigure } from '@/app/_components/where-it-goes';
 import { formatWeight, formatWeightRange } from '@/lib/units';
 import type { StaffOrder } from '@/lib/workflows/read-order';
 
 /** What was packed, row by row, beside what was expected: the answer to "where is the rest of my deer?". */
 export function PackedTable({ order }: { readonly order: StaffOrder }) {
-  const { shop, packRows, weighings, assessment } = order;
+  const { shop, packRows, weighings, assessment, went } = order;
   const weighed = new Map(weighings.map((one) => [one.lineKey, one]));
   const words = (grams: number): string => formatWeight(grams, shop.unit, shop.locale);
   const total = weighings.reduce((sum, one) => sum + one.grams, 0);
@@ -49,10 +50,14 @@ export function PackedTable({ order }: { readonly order: StaffOrder }) {
           })}
         </tbody>
       </table>
-      <p>
-        <b>{words(total)}</b> packed of {words(assessment.plan.forecast.hanging.likely)} {order.hangingGrams === null ? 'that should have hung' : 'on the rail'}. The rest is bone, trim and
-        drying.
-      </p>
+      {went ? (
+        <WhereItGoesFigure {...went} />
+      ) : (
+        <p>
+          <b>{words(total)}</b> packed of {words(assessment.plan.forecast.hanging.likely)} {order.hangingGrams === null ? 'that should have hung' : 'on the rail'}. The rest is bone, trim and
+          drying.
+        </p>
+      )}
     </>
   );
 }

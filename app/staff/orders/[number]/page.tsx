@@ -2,6 +2,7 @@ import Link from 'next/link';
 import { FindingCard } from '@/app/_components/finding-card';
 import { OrderNumber } from '@/app/_components/order-number';
 import { RangeBar } from '@/app/_components/range-bar';
+import { WhereItGoesFigure } from '@/app/_components/where-it-goes';
 import { momentWords } from '@/app/staff/_components/moments';
 import { OrderChart } from '@/app/staff/_components/order-chart';
 import { StateTag } from '@/app/staff/_components/state-tag';
@@ -168,6 +169,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
                     </li>
                   ))}
                 </ul>
+                {order.went && <WhereItGoesFigure {...order.went} />}
               </section>
             )}
           </div>
