@@ -1,4 +1,4 @@
-import { PARTS, type PartId, type Place, type Wound, type WoundSeverity, isSidedPart, partsOf, placesOf, readTissueKey } from '@/lib/carcass';
+import { ANATOMY, MUSCLES, PARTS, type PartId, type Place, type Wound, type WoundSeverity, isSidedPart, partsOf, placesOf, readTissueKey } from '@/lib/carcass';
 import { CUTS, type CutId, TARGETS, type TargetId, cutName, isUsual, knifeOrder, minceName, partName, sidedName, targetName } from '@/lib/cuts';
 import { type Instructions, type InstructionLine, placesOfLine } from '@/lib/instructions';
 import { type ArrivalDetails, type DescribedAnimal, type ShopView, animalWords, formatOrderNumber, scanCode } from '@/lib/orders';
@@ -161,13 +161,21 @@ function stopBars({ arrival, fromZone, instructions, openQuestions }: SheetInput
 function sheetMarks(plan: Plan): readonly SheetMark[] {
   const { facts } = plan.forecast;
   const wounds = facts.wounds.map((wound: Wound): SheetMark => ({ part: wound.part, place: wound.place, kind: 'wound', severity: wound.severity }));
-  const present = new Set(plan.ledger.map((row) => readTissueKey(row.key)).filter(({ kind }) => kind === 'muscle').map(({ part, place }) => `${place}-${part}`));
   const absent = partsOf(plan.forecast.species.plan).flatMap((part) =>
     placesOf(isSidedPart(part))
-      .filter((place) => !present.has(`${place}-${part}`))
+      .filter((place) => !hasCome(part, place, plan))
       .map((place): SheetMark => ({ part, place, kind: 'absent', severity: null })),
   );
   return [...wounds, ...absent];
+}
+
+/** Whether a part is here at a place: its meat, or its bones where it has no meat, as the frame of a bird. */
+function hasCome(part: PartId, place: Place, plan: Plan): boolean {
+  const kind = MUSCLES.some((muscle) => ANATOMY[muscle].part === part) ? 'muscle' : 'bone';
+  return plan.ledger.some((row) => {
+    const tissue = readTissueKey(row.key);
+    return tissue.part === part && tissue.place === place && tissue.kind === kind;
+  });
 }
 
 /** 'Hit: left haunch (heavy). Wound trim out of the mince. Did not come: both fillets.' Nothing where there is nothing to say. */
@@ -184,14 +192,17 @@ function markWords(marks: readonly SheetMark[], { country }: SheetInput['shop'])
   return [...apart, ...(gone.length > 0 ? [`Did not come: ${gone.join(', ')}.`] : [])].join(' ');
 }
 
-/** The lines of one part, then what is left of it. */
+/** The lines of one part, what is left of it, then what of it is thrown away. Where a part did not come, there is no line. */
 function linesOfPart(part: PartId, input: SheetInput): readonly SheetLine[] {
   const { instructions, plan, shop } = input;
+  const came = placesOf(isSidedPart(part)).filter((place) => hasCome(part, place, plan));
+  const lost = came.filter((place) => plan.forecast.facts.wounds.some((wound) => wound.part === part && wound.place === place && wound.severity === 'lost'));
+  const sound = came.filter((place) => !lost.includes(place));
   const asked = instructions.lines
-    .filter((line) => TARGETS[line.target].part === part)
+    .filter((line) => TARGETS[line.target].part === part && placesToCut(line, sound).length > 0)
     .sort((a, b) => knifeOrder(a.target) - knifeOrder(b.target));
-  const lines = asked.map((line) => instructionLine(line, input));
-  const open = placesOf(isSidedPart(part)).filter((place) =>
+  const lines = asked.map((line) => instructionLine(line, placesToCut(line, sound), input));
+  const open = sound.filter((place) =>
     plan.ledger.some((row) => {
       const tissue = readTissueKey(row.key);
       return tissue.part === part && tissue.place === place && tissue.kind === 'muscle' && row.lineId === null;
@@ -215,12 +226,40 @@ function linesOfPart(part: PartId, input: SheetInput): readonly SheetLine[] {
       },
     ];
   };
-  return [...lines, ...restOf(open.filter((place) => spokenOf.has(place)), false), ...restOf(open.filter((place) => !spokenOf.has(place)), true)];
+  return [
+    ...lines,
+    ...restOf(open.filter((place) => spokenOf.has(place)), false),
+    ...restOf(open.filter((place) => !spokenOf.has(place)), true),
+    ...(lost.length > 0 ? [discardLine(part, lost, shop)] : []),
+  ];
 }
 
-function instructionLine(line: InstructionLine, { plan, shop }: SheetInput): SheetLine {
-  const target = TARGETS[line.target];
+/** Where a line is cut: its places without those that did not come or are lost. What is cut across both sides is not parted. */
+function placesToCut(line: InstructionLine, sound: readonly Place[]): readonly Place[] {
   const places = placesOfLine(line);
+  const left = places.filter((place) => sound.includes(place));
+  return left.length > 0 && TARGETS[line.target].reach === 'both-as-one' ? places : left;
+}
+
+/** A part that a wound has spoiled altogether: nobody is to grind it, whatever was ordered. */
+function discardLine(part: PartId, places: readonly Place[], shop: SheetInput['shop']): SheetLine {
+  const name = partName(part, shop.country);
+  return {
+    part: sidesSuffix(name, places, isSidedPart(part)),
+    name: shortName(name),
+    side: sideOf(places, isSidedPart(part)),
+    action: 'DISCARD',
+    make: 'DISCARD',
+    manner: '',
+    size: '',
+    pack: '',
+    isDeparture: true,
+    note: 'LOST',
+  };
+}
+
+function instructionLine(line: InstructionLine, places: readonly Place[], { plan, shop }: SheetInput): SheetLine {
+  const target = TARGETS[line.target];
   return {
     part: target.reach === 'both-as-one' ? targetName(line.target, shop.country).toUpperCase() : sidesSuffix(targetName(line.target, shop.country), places, target.reach === 'sided'),
     name: shortName(targetName(line.target, shop.country)),

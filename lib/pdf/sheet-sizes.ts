@@ -71,6 +71,6 @@ export function sizesFor(line: number, frame: Frame): SheetSizes {
     signOff: isTight ? 36 : 42,
     stripNumber: isTight ? 27 : 30,
     stripTitle: FLOOR,
-    stripHeight: isTight ? 61 : 66,
+    stripHeight: isTight ? 66 : 72,
   };
 }

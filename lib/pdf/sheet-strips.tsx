@@ -16,7 +16,7 @@ export function SheetStrips({ layout: { stripRows, sizes, width } }: { readonly 
         return (
           <View key={strip.title} style={{ ...dashed, width: wide, borderLeftWidth: index === 0 ? 0 : 1.5, alignItems: 'center', justifyContent: 'space-between', paddingVertical: 2 }}>
             <Words size={fitted(strip.title, sizes.stripTitle + 2, sizes.stripTitle)} weight={700} leading={1.05} lines={1}>{strip.title}</Words>
-            <Words size={fitted(strip.number, sizes.stripNumber, 25)} weight={700} leading={0.9}>{strip.number}</Words>
+            <Words size={fitted(strip.number, sizes.stripNumber, 25)} weight={700} leading={1.1}>{strip.number}</Words>
             <Words size={14} weight={700} leading={1.05}>{clipText(strip.name, wide - 10, 14, 700)}</Words>
           </View>
         );

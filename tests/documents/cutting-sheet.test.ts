@@ -59,7 +59,7 @@ describe('a heavy order', () => {
 
   test('says what was hit and what did not come, and notes it on the lines it touches', () => {
     expect(sheet.markWords).toBe('Hit: left hind leg (heavy), right shoulder (lost). Wound trim out of the grind. Did not come: both tenderloins.');
-    expect(linesOf(sheet).filter(({ note }) => note !== '').map(({ part, note }) => `${part}: ${note}`)).toContain('RIGHT SHOULDER: LOST: DISCARD');
+    expect(linesOf(sheet).filter(({ note }) => note !== '').map(({ part, note }) => `${part}: ${note}`)).toContain('RIGHT SHOULDER: LOST');
     expect(linesOf(sheet).filter(({ name, side }) => name === 'TOP ROUND' && side === 'left')[0]?.note).toBe('HIT: CUT WIDE');
   });
 
@@ -72,6 +72,28 @@ describe('a heavy order', () => {
 test('a line of both sides says which of them was hit', () => {
   const sheet = makeSheet({ arrival: { wounds: [{ part: 'loin', place: 'left', severity: 'light' }] }, instructions: { lines: [makeLine('loin', 'medallions')] } });
   expect(linesOf(sheet).find(({ name }) => name === 'BACKSTRAP')?.note).toBe('LEFT HIT: CUT WIDE');
+});
+
+test('a part that a wound has spoiled is thrown away, whatever was ordered of it', () => {
+  const wounds = [{ part: 'loin', place: 'left', severity: 'lost' }, { part: 'shoulder', place: 'right', severity: 'lost' }, { part: 'haunch', place: 'left', severity: 'heavy' }] as const;
+  const sheet = makeSheet({ arrival: { wounds }, instructions: { lines: [makeLine('loin', 'medallions')] } });
+  const back = told(sheet).filter((line) => /BACK|SHOULDER|HIND LEG/.test(line));
+  expect(back).toEqual([
+    'right BACKSTRAP: MEDALLIONS, as you see fit, as you see fit',
+    '! left BACK: DISCARD',
+    'both HIND LEG: TO GRIND',
+    'left SHOULDER: TO GRIND',
+    '! right SHOULDER: DISCARD',
+  ]);
+  const notes = linesOf(sheet).filter(({ note }) => note !== '');
+  expect(notes.map(({ part, note }) => `${part}: ${note}`)).toEqual(['LEFT BACK: LOST', 'HIND LEG L + R: LEFT HIT: CUT WIDE', 'RIGHT SHOULDER: LOST']);
+});
+
+test('a part that did not come has no line, though one was ordered', () => {
+  const missing = [{ part: 'loin', place: 'left' }, { part: 'neck', place: 'middle' }] as const;
+  const sheet = makeSheet({ arrival: { missing }, instructions: { lines: [makeLine('loin', 'medallions'), makeLine('neck', 'boned-and-rolled')] } });
+  expect(told(sheet).filter((line) => /BACK|NECK/.test(line))).toEqual(['right BACKSTRAP: MEDALLIONS, as you see fit, as you see fit']);
+  expect(sheet.markWords).toBe('Did not come: left back, neck.');
 });
 
 test('the hanging weight is asked for only while it is not known', () => {
