@@ -1,3 +1,4 @@
+import type { NameCountry } from '@/lib/cuts';
 import type { Tariff } from '@/lib/pricing';
 
 /**
@@ -84,3 +85,20 @@ export const defaultTariff: Tariff = {
     { id: 'jerky', name: 'Jerky', ratePer10k: 12_5000, addedRatePer10k: 0, taxId: 'sales-tax' },
   ],
 };
+
+/** What most shops of a country take in: the menu a new shop starts with. The owner prices more of them, or fewer. */
+const FIRST_MENU: Readonly<Record<NameCountry, readonly string[]>> = {
+  us: ['white-tailed-deer', 'mule-deer', 'elk', 'moose', 'caribou', 'pronghorn', 'wild-boar', 'black-bear', 'pheasant', 'mallard', 'canada-goose', 'wild-turkey'],
+  uk: ['red-deer', 'roe-deer', 'fallow-deer', 'sika-deer', 'muntjac', 'chinese-water-deer', 'wild-boar', 'pheasant', 'mallard'],
+};
+
+/** The first price list of a shop: the default one, without the animals that its country does not bring in. */
+export function firstTariff(country: NameCountry): Tariff {
+  return tariffFor(FIRST_MENU[country]);
+}
+
+/** The default price list with these animals on it, and no others. */
+export function tariffFor(menu: readonly string[]): Tariff {
+  const base = defaultTariff.base.map((price) => ({ ...price, speciesIds: price.speciesIds.filter((id) => menu.includes(id)) }));
+  return { ...defaultTariff, base: base.filter(({ speciesIds }) => speciesIds.length > 0) };
+}

@@ -3,12 +3,14 @@ import { makePassword } from '@/lib/auth/password-hash';
 import { atMoment } from '@/lib/db/clock';
 import { closeDatabase } from '@/lib/db/client';
 import { addPerson } from '@/lib/workflows/people';
+import { readTariff, saveTariff } from '@/lib/workflows/prices';
 import { isSetUpOpen, setUpShop } from '@/lib/workflows/set-up';
 import { currentShop, saveShopSettings } from '@/lib/workflows/shop-settings';
 import { chanceFrom } from './season/chance';
 import { hunters } from './season/hunters';
 import { type Played, play } from './season/play';
-import { demoShop, demoShopDetails, demoStaff } from './season/shop';
+import { tariffFor } from './default-tariff';
+import { demoMenu, demoShop, demoShopDetails, demoStaff } from './season/shop';
 import { ordinaryStories, toldStories } from './season/stories';
 
 // Fills an empty database with an invented season, every row of it written by the program's own workflows. The same
@@ -32,6 +34,9 @@ async function openShop(): Promise<{ accounts: readonly Account[]; counter: Staf
   const shop = await currentShop();
   if (!shop) throw new Error('The shop has not been set up');
   done(await saveShopSettings(asOwner, { ...shop.settings, ...demoShopDetails }, shop.version));
+  const { versionId } = await readTariff(asOwner);
+  const priced = await saveTariff(asOwner, versionId, tariffFor(demoMenu));
+  if (!priced.ok) throw new Error(`The prices could not be set: ${priced.message}`);
   const [counter, cutter] = await Promise.all(others.map(async (person) => done(await addPerson(asOwner, person))));
   if (!counter || !cutter) throw new Error('Nobody works in the shop');
   return {

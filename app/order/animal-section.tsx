@@ -15,6 +15,7 @@ export function AnimalSection() {
   const { shop } = useFormWorld();
   const { control } = useFormContext<OrderFormValues>();
   const speciesId = useWatch({ control, name: 'animal.speciesId' });
+  const plan = findSpecies(shop.species, speciesId)?.plan ?? 'four-legged';
   return (
     <FormSection section="animal" number={1} title="The animal" lede="Tell us what you know. The shop weighs it when it comes in.">
       <RadioField name="animal.speciesId" label="Which animal is it?" layout="pill-choices" choices={speciesChoices(shop.tariff, shop.species)} />
@@ -30,7 +31,7 @@ export function AnimalSection() {
           inputMode="decimal"
           maxLength={20}
         />
-        <SelectField name="animal.weightBasis" label="Which weight is that?" choices={basisChoices()} empty="Choose if you gave a weight" />
+        <SelectField name="animal.weightBasis" label="Which weight is that?" choices={basisChoices(plan)} empty="Choose if you gave a weight" />
       </div>
       {(findSpecies(shop.species, speciesId)?.girth.length ?? 0) > 0 && (
         <TextField
@@ -58,12 +59,14 @@ export function AnimalSection() {
         choices={zoneChoices()}
       />
       <Caution texts={[CAUTIONS['disease-zone'].text]} />
-      <RadioField name="animal.form" label="How will you bring it in?" choices={formChoices()} />
-      <CheckField
-        name="animal.filletsOut"
-        label={`The ${pluralOf(partName('fillet', shop.country))} are already out`}
-        hint="You took them yourself, or they were lost."
-      />
+      <RadioField name="animal.form" label="How will you bring it in?" choices={formChoices(plan)} />
+      {plan === 'four-legged' && (
+        <CheckField
+          name="animal.filletsOut"
+          label={`The ${pluralOf(partName('fillet', shop.country))} are already out`}
+          hint="You took them yourself, or they were lost."
+        />
+      )}
       <FindingsAtField field="animal" />
     </FormSection>
   );

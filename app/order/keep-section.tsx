@@ -1,12 +1,18 @@
 'use client';
 
+import { useFormContext, useWatch } from 'react-hook-form';
 import { FieldGroup } from '@/app/_components/field';
-import { antlerChoices } from '@/lib/forms';
+import { findSpecies } from '@/lib/carcass';
+import { antlerChoices, capital, type OrderFormValues } from '@/lib/forms';
 import { FindingsAtField } from './findings';
+import { useFormWorld } from './form-context';
 import { CheckField, SelectField } from './form-fields';
 import { FormSection } from './form-section';
 
 export function KeepSection() {
+  const { shop } = useFormWorld();
+  const { control } = useFormContext<OrderFormValues>();
+  const species = findSpecies(shop.species, useWatch({ control, name: 'animal.speciesId' }));
   return (
     <FormSection section="keep" number={4} title="Keep and return">
       <FieldGroup id="keep-items" legend="What else do you want back?" hint="Tick what you want; leave the rest.">
@@ -14,10 +20,12 @@ export function KeepSection() {
           <CheckField name="keep.heart" label="Heart" />
           <CheckField name="keep.liver" label="Liver" />
           <CheckField name="keep.bones" label="Bones for stock" />
-          <CheckField name="keep.cape" label="Cape for a shoulder mount" />
+          {species?.plan !== 'bird' && <CheckField name="keep.cape" label="Cape for a shoulder mount" />}
         </div>
       </FieldGroup>
-      <SelectField name="keep.antlers" label="Antlers" choices={antlerChoices()} />
+      {(species === null || species.trophy !== null) && (
+        <SelectField name="keep.antlers" label={capital(species?.trophy?.name ?? 'antlers')} choices={antlerChoices(species?.trophy?.name)} />
+      )}
       <FindingsAtField field="keep" />
     </FormSection>
   );

@@ -1,4 +1,4 @@
-import { ANATOMY, MUSCLES, PARTS, type PartId, type Place, type Wound, type WoundSeverity, isSidedPart, partsOf, placesOf, readTissueKey } from '@/lib/carcass';
+import { ANATOMY, type BodyPlan, MUSCLES, PARTS, type PartId, type Place, type Wound, type WoundSeverity, isSidedPart, partsOf, placesOf, readTissueKey } from '@/lib/carcass';
 import { CUTS, type CutId, TARGETS, type TargetId, cutName, isUsual, knifeOrder, minceName, partName, sidedName, targetName } from '@/lib/cuts';
 import { type Instructions, type InstructionLine, placesOfLine } from '@/lib/instructions';
 import { type ArrivalDetails, type DescribedAnimal, type ShopView, animalWords, formatOrderNumber, scanCode } from '@/lib/orders';
@@ -89,12 +89,17 @@ export type SheetInput = {
   readonly openQuestions: number;
 };
 
-const BLOCKS: readonly { readonly title: string; readonly parts: readonly PartId[] }[] = [
-  { title: 'FILLET & BACK', parts: ['fillet', 'loin'] },
-  { title: 'HAUNCH', parts: ['haunch'] },
-  { title: 'SHOULDER', parts: ['shoulder'] },
-  { title: 'NECK, RIBS, FLANK', parts: ['neck', 'ribs'] },
-];
+type Block = { readonly title: string; readonly parts: readonly PartId[] };
+
+const BLOCKS: Readonly<Record<BodyPlan, readonly Block[]>> = {
+  'four-legged': [
+    { title: 'FILLET & BACK', parts: ['fillet', 'loin'] },
+    { title: 'HAUNCH', parts: ['haunch'] },
+    { title: 'SHOULDER', parts: ['shoulder'] },
+    { title: 'NECK, RIBS, FLANK', parts: ['neck', 'ribs'] },
+  ],
+  bird: [{ title: 'BIRD', parts: ['bird-frame', 'bird-breast', 'bird-leg', 'bird-wing'] }],
+};
 
 /** The muscles of a haunch as the knife frees them. */
 const SEAMS: readonly TargetId[] = ['hind-shank', 'rump', 'topside', 'thick-flank', 'silverside', 'salmon-cut'];
@@ -122,7 +127,7 @@ export function buildCuttingSheet(input: SheetInput): CuttingSheet {
     weight: hanging === null ? `Hanging, forecast: ${words(plan.forecast.hanging.likely)}` : `Hanging: ${words(hanging)}`,
     marks: sheetMarks(plan),
     markWords: markWords(sheetMarks(plan), shop),
-    blocks: BLOCKS.map(({ title, parts }) => ({
+    blocks: BLOCKS[plan.forecast.species.plan].map(({ title, parts }) => ({
       title: title === 'HAUNCH' ? partName('haunch', shop.country).toUpperCase() : title,
       seams: title === 'HAUNCH' && seamed ? `seams: ${SEAMS.map((target) => targetName(target, shop.country)).join(', ')}` : '',
       lines: parts.flatMap((part) => linesOfPart(part, input)),

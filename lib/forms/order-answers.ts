@@ -42,15 +42,16 @@ export function orderAnswers(values: OrderFormValues, shop: Shop): readonly Answ
 }
 
 function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale, species }: Shop): readonly Answer[] {
+  const plan = findSpecies(species, animal.speciesId)?.plan;
   const weight = parseWeight(animal.weight, { unit, locale });
-  const weightWords = weight.ok && animal.weight.trim() !== '' ? `${formatWeight(weight.value, unit, locale)}, ${chosenLabel(basisChoices(), animal.weightBasis)}` : 'not told';
+  const weightWords = weight.ok && animal.weight.trim() !== '' ? `${formatWeight(weight.value, unit, locale)}, ${chosenLabel(basisChoices(plan), animal.weightBasis)}` : 'not told';
   return [
     { label: 'Animal', answer: chosenLabel(speciesChoices(tariff, species), animal.speciesId) },
     { label: 'Sex', answer: chosenLabel(sexChoices(findSpecies(species, animal.speciesId)), animal.sex) },
     { label: 'Age', answer: chosenLabel(ageChoices(), animal.ageClass) },
     { label: 'Weight', answer: weightWords },
     ...(animal.girth.trim() === '' ? [] : [{ label: 'Chest girth', answer: animal.girth.trim() }]),
-    { label: 'How it comes in', answer: chosenLabel(formChoices(), animal.form) + (animal.filletsOut ? ', fillets already taken out' : '') },
+    { label: 'How it comes in', answer: chosenLabel(formChoices(plan), animal.form) + (animal.filletsOut ? ', fillets already taken out' : '') },
     { label: 'Where it was taken', answer: animal.takenWhere.trim() || 'not told' },
     { label: 'From a disease zone', answer: chosenLabel(zoneChoices(), animal.diseaseZone) },
   ];

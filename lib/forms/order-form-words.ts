@@ -1,4 +1,4 @@
-import { type AgeClass, type DeliveryForm, type Sex, type SpeciesBook, type SpeciesFigures, type WeightBasis } from '@/lib/carcass';
+import { type AgeClass, type BodyPlan, type DeliveryForm, type Sex, type SpeciesBook, type SpeciesFigures, type WeightBasis } from '@/lib/carcass';
 import { type NameCountry, cutName, minceName } from '@/lib/cuts';
 import { type AddedFat, type AntlerChoice, type LineSide, PRODUCT_IDS, type ProductId, type RestChoice } from '@/lib/instructions';
 import { PRODUCTS, leastOwnGrams } from '@/lib/plan';
@@ -26,6 +26,19 @@ const BASIS_WORDS: Readonly<Record<WeightBasis, string>> = {
   quarters: 'the quarters, with their bone',
   boneless: 'meat only, off the bone',
 };
+
+const BIRD_FORM_WORDS = {
+  'hide-on': ['Whole, in its feathers', 'The shop plucks and draws it.'],
+  skinned: ['Plucked or skinned, and drawn', 'Nothing but the carcass.'],
+  'boned-out': ['Meat only', 'Breasts and legs off the bone.'],
+} as const;
+
+const BIRD_BASIS_WORDS = {
+  live: 'as it was shot, in its feathers',
+  'field-dressed': 'drawn, in its feathers',
+  hanging: 'plucked and drawn',
+  boneless: 'meat only, off the bone',
+} as const;
 
 const AGE_WORDS: Readonly<Record<AgeClass, string>> = {
   young: 'In its first year',
@@ -70,11 +83,18 @@ export function ageChoices(): readonly Choice[] {
   return (['young', 'yearling', 'adult', 'unknown'] as const).map((value) => ({ value, label: AGE_WORDS[value] }));
 }
 
-export function basisChoices(): readonly Choice[] {
+export function basisChoices(plan: BodyPlan = 'four-legged'): readonly Choice[] {
+  if (plan === 'bird') return (['live', 'field-dressed', 'hanging', 'boneless'] as const).map((value) => ({ value, label: BIRD_BASIS_WORDS[value] }));
   return (['field-dressed', 'legs-off', 'hide-on', 'hanging', 'live', 'quarters', 'boneless'] as const).map((value) => ({ value, label: BASIS_WORDS[value] }));
 }
 
-export function formChoices(): readonly HintedChoice[] {
+export function formChoices(plan: BodyPlan = 'four-legged'): readonly HintedChoice[] {
+  if (plan === 'bird') {
+    return (['hide-on', 'skinned', 'boned-out'] as const).map((value) => {
+      const [label, hint] = BIRD_FORM_WORDS[value];
+      return { value, label, hint };
+    });
+  }
   return (['hide-on', 'skinned', 'quartered', 'boned-out'] as const).map((value) => {
     const [label, hint] = FORM_WORDS[value];
     return { value, label, hint };
@@ -140,8 +160,9 @@ export function poolPackMenu(shop: FormShop, current: string): readonly Choice[]
   return [{ value: '', label: `the usual, ${formatWeight(shop.unit === 'lb' ? 454 : 500, shop.unit, shop.locale)}` }, ...listed, ...kept];
 }
 
-export function antlerChoices(): readonly Choice[] {
-  return (['none', 'skull-plate', 'whole-head'] as const).map((value) => ({ value, label: ANTLER_WORDS[value] }));
+/** What becomes of antlers, or of the horns or tusks of what has those instead. */
+export function antlerChoices(trophy = 'antlers'): readonly Choice[] {
+  return (['none', 'skull-plate', 'whole-head'] as const).map((value) => ({ value, label: ANTLER_WORDS[value].replace('antlers', trophy) }));
 }
 
 export function sideChoices(): readonly Choice[] {

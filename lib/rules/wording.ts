@@ -1,4 +1,4 @@
-import { ANATOMY, MUSCLES, type MuscleId, type PartId, type PartPlace, type Place, type TissueKey, readTissueKey, tissueKey } from '@/lib/carcass';
+import { ANATOMY, BONES, MUSCLES, type MuscleId, type PartId, type PartPlace, type Place, type TissueKey, readTissueKey, tissueIn } from '@/lib/carcass';
 import { type CutId, TARGETS, cutName, partName, pluralOf, sidedName, targetName } from '@/lib/cuts';
 import type { InstructionLine } from '@/lib/instructions';
 import { formatThickness } from '@/lib/units';
@@ -79,10 +79,19 @@ export function tissueNoun(keys: readonly TissueKey[], words: Words): Noun {
 
 /** Whole parts at their places, as one noun: 'the right shoulder and the ribs and flank on both sides'. */
 export function partsNoun(places: readonly PartPlace[], words: Words): Noun {
+  // A part without meat, such as the frame of a bird, is named by its bone.
   const keys = places.flatMap(({ part, place }) =>
-    MUSCLES.filter((muscle) => ANATOMY[muscle].part === part).map((muscle) => tissueKey(place, muscle)),
+    [...MUSCLES, ...BONES].filter((tissue) => ANATOMY[tissue].part === part).map((tissue) => tissueIn(place, tissue)),
   );
-  return tissueNoun(keys, words);
+  return tissueNoun(keys.filter((key) => isMuscle(key) || !keys.some((other) => isMuscle(other) && samePart(other, key))), words);
+}
+
+function isMuscle(key: TissueKey): boolean {
+  return readTissueKey(key).kind === 'muscle';
+}
+
+function samePart(a: TissueKey, b: TissueKey): boolean {
+  return readTissueKey(a).part === readTissueKey(b).part;
 }
 
 function nounAt(name: string, places: ReadonlySet<Place>): Noun {

@@ -7,7 +7,7 @@ import { recordAudit } from '@/lib/db/audit';
 import { database, withTransaction } from '@/lib/db/client';
 import { createShop } from '@/lib/db/shop';
 import { createStaff, hasStaff, type StaffMember } from '@/lib/db/staff';
-import { defaultTariff } from '@/seed/default-tariff';
+import { firstTariff } from '@/seed/default-tariff';
 import { waitWords } from '@/lib/auth/wait-words';
 
 /** Set-up is open while nobody works here, and closes for good with the first owner. */
@@ -37,7 +37,7 @@ export async function setUpShop(typed: Readonly<Record<string, string>>, { code,
   return withTransaction(async (transaction) => {
     if (await hasStaff(transaction)) return refuseForm('The shop has just been set up by somebody else. Ask them for an account');
     const owner = await createStaff(transaction, { name: ownerName, userName, role: 'owner', passwordHash });
-    await createShop(transaction, { settings, tariff: { ...defaultTariff, currency, weightUnit: unit }, createdBy: owner.name });
+    await createShop(transaction, { settings, tariff: { ...firstTariff(nameCountry), currency, weightUnit: unit }, createdBy: owner.name });
     const actor = { kind: 'staff', id: owner.id, name: owner.name, role: owner.role } as const;
     await recordAudit(transaction, actor, 'shop-set-up', { after: settings });
     return { ok: true, value: owner };

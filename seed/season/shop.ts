@@ -27,3 +27,6 @@ export const demoStaff = {
 export const counties = ['Varley County', 'Pellan County', 'Thornby County', 'Quillan County', 'Hask Lake unit 12'] as const;
 /** The one of them from which animals are tested. */
 export const zoneCounty = 'Osmer County';
+
+/** What the invented shop takes in: deer of two continents, so that every kind of price is seen, and a few others. */
+export const demoMenu: readonly string[] = ['white-tailed-deer', 'mule-deer', 'roe-deer', 'red-deer', 'fallow-deer', 'elk', 'pronghorn', 'wild-boar', 'black-bear', 'pheasant', 'wild-turkey'];

@@ -23,7 +23,10 @@ export const CONDITION_WORDS: Readonly<Record<Condition, string>> = {
 /** Which weight the scale showed, in the counter's short words. */
 export const BASIS_WORDS: readonly { readonly value: WeightBasis; readonly label: string }[] = [
   { value: 'field-dressed', label: 'Gutted, hide on' },
+  { value: 'legs-off', label: 'Gutted, lower legs off' },
+  { value: 'hide-on', label: 'Head and legs off, hide on' },
   { value: 'hanging', label: 'Hanging, hide off' },
+  { value: 'quarters', label: 'The quarters' },
   { value: 'live', label: 'Alive' },
   { value: 'boneless', label: 'Meat only' },
 ];

@@ -112,7 +112,7 @@ function SpeciesSection({ one: { speciesId, name, learned, learning }, country, 
                 {range(share.prior)}
               </td>
               <td data-label="Yours" className="number">
-                {share.own.mean === null ? 'none yet' : `${percent(share.own.mean)} of ${share.own.animals}`}
+                {share.own.mean === null ? 'none yet' : `${percent(share.own.mean)}, ${share.own.animals} ${share.own.animals === 1 ? 'animal' : 'animals'}`}
               </td>
               <td data-label="Now" className="number">
                 {learning.isOn ? range(share.result) : range(share.prior)}
