@@ -114,9 +114,18 @@ function Bars({ title, rows: all, most }: { readonly title: string; readonly row
     <>
       <h3>{title}</h3>
       <ul className="ranges">
-        {rows.map(({ key, label, range, text }) => (
+        {rows.map(({ key, label, range, text, asked }) => (
           <li key={key}>
-            <RangeBar label={capital(label)} low={range.low} likely={range.likely} high={range.high} max={most} text={text} />
+            <RangeBar
+              label={capital(label)}
+              low={range.low}
+              likely={range.likely}
+              high={range.high}
+              max={most}
+              text={text}
+              wanted={asked?.grams ?? undefined}
+              wantedText={asked?.text}
+            />
           </li>
         ))}
       </ul>

@@ -14,7 +14,7 @@ export { type DrawnPart, type DrawnStage, type GoesDrawing } from './goes-drawin
 export { type GonePartId } from './gone-parts';
 export { buildInvoice, yieldLine, type InvoiceDocument, type InvoiceInput, type InvoiceRow } from './invoice';
 export { pieceWords } from './piece-words';
-export { likelyText, partStandings, planView, type ForecastRow, type PartStanding, type PartState, type PlanView } from './plan-view';
+export { likelyText, partStandings, chanceWords, planView, type ForecastRow, type PartStanding, type PartState, type PlanView } from './plan-view';
 export { priceWords, type PriceWords } from './price-words';
 export { threeSentences } from './three-sentences';
 export { whereItGoes, type GoneAmount, type GonePart, type GoneStage, type WhereItGoes, type WhereItGoesInput } from './where-it-goes';

@@ -4,7 +4,14 @@ import { type Plan, PRODUCTS } from '@/lib/plan';
 import { type Range, type WeightUnit, formatWeight, formatWeightRange } from '@/lib/units';
 
 /** A forecast row, ready to read: its name, its grams for a bar, and its words. */
-export type ForecastRow = { readonly key: string; readonly label: string; readonly range: Range; readonly text: string };
+export type ForecastRow = {
+  readonly key: string;
+  readonly label: string;
+  readonly range: Range;
+  readonly text: string;
+  /** An amount that was asked: where it lies on the bar, null where it is not of the same thing, and how likely it is met. */
+  readonly asked?: { readonly grams: number | null; readonly text: string };
+};
 
 /** What one animal gives, ready for the form, the status page and the sheet. */
 export type PlanView = {
@@ -41,6 +48,8 @@ export function planView(plan: Plan, words: Words): PlanView {
     range,
     text: formatWeightRange(range, words.unit, words.locale),
   });
+  const asked = (grams: number, chance: number, what: string): string =>
+    `${formatWeight(grams, words.unit, words.locale)} ${what}: ${chanceWords(chance)}.`;
   const pools: readonly (readonly [string, string, Range])[] = [
     ['stew', cutName('diced', words.country), plan.pools.stewing],
     ...plan.products.map((product) => [product.productId, PRODUCTS[product.productId].name, product.finished] as const),
@@ -50,10 +59,19 @@ export function planView(plan: Plan, words: Words): PlanView {
     ['waste', 'trimmed away', plan.pools.waste],
     ['drying', 'lost in drying', plan.pools.drying],
   ];
-  const lines = plan.lines.map(({ line, packed }) =>
-    row(line.id, `${sidedName(targetName(line.target, words.country), line.target === 'saddle' ? 'middle' : line.side)}, ${cutName(line.cut, words.country)}`, packed),
-  );
-  const shown = pools.filter(([, , range]) => range.likely > 0).map(([key, label, range]) => row(key, label, range));
+  const lines = plan.lines.map(({ line, packed, chance }): ForecastRow => ({
+    ...row(line.id, `${sidedName(targetName(line.target, words.country), line.target === 'saddle' ? 'middle' : line.side)}, ${cutName(line.cut, words.country)}`, packed),
+    ...(line.askedGrams !== null && chance !== null && { asked: { grams: line.askedGrams, text: asked(line.askedGrams, chance, 'wanted') } }),
+  }));
+  const shown = pools
+    .filter(([, , range]) => range.likely > 0)
+    .map(([key, label, range]): ForecastRow => {
+      const product = plan.products.find(({ productId }) => productId === key);
+      return {
+        ...row(key, label, range),
+        ...(product && { asked: { grams: null, text: asked(product.askedGrams, product.chance, 'of your meat in it') } }),
+      };
+    });
   return {
     hanging: hangingRow(plan, words),
     lines,
@@ -62,6 +80,17 @@ export function planView(plan: Plan, words: Words): PlanView {
     mostGrams: Math.max(1, ...[...lines, ...shown].map((one) => one.range.high)),
     parts: partStandings(plan, words),
   };
+}
+
+/**
+ * How likely a wish is met, as people say it.
+ *
+ * @example chanceWords(0.72) // 'about 7 in 10 such animals give that'
+ */
+export function chanceWords(chance: number): string {
+  if (chance >= 0.95) return 'nearly every such animal gives that';
+  if (chance <= 0.05) return 'hardly any such animal gives that';
+  return `about ${Math.round(chance * 10)} in 10 such animals give that`;
 }
 
 /** What hangs; a weight read off the rail is no forecast, so it stands without a range. */
