@@ -22,9 +22,7 @@ export function Masthead({ staff, shop }: { readonly staff: StaffActor; readonly
       </nav>
       <search className="masthead-find">
         <form action="/staff" method="get">
-          <label htmlFor="masthead-find" className="visually-hidden">
-            Find by number, name, phone or tag
-          </label>
+          <label htmlFor="masthead-find">Find by number, name, phone or tag</label>
           <input id="masthead-find" name="find" type="search" autoComplete="off" enterKeyHint="search" />
           <button className="button plain">Find</button>
         </form>

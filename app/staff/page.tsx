@@ -2,7 +2,7 @@ import Link from 'next/link';
 import { redirect } from 'next/navigation';
 import { OrderNumber } from '@/app/_components/order-number';
 import { requireStaff } from '@/lib/auth/current-staff';
-import { ORDER_STATES, type OrderState, stateWords } from '@/lib/orders';
+import { ORDER_STATES, type OrderState, hasSheet, stateWords } from '@/lib/orders';
 import { shopSettings } from '@/lib/workflows/shop-settings';
 import { findOrders } from '@/lib/workflows/find-orders';
 import { can } from '@/lib/access';
@@ -13,6 +13,9 @@ import './_components/counter.css';
 export const metadata = { title: null };
 
 type View = OrderState | 'open';
+
+/** The lists whose sheets are printed of a morning. */
+const PRINTED: readonly View[] = ['received', 'hanging', 'on-the-bench'];
 
 const CLOSED: readonly OrderState[] = ['collected', 'cancelled'];
 
@@ -35,6 +38,9 @@ export default async function DayPage({ searchParams }: PageProps<'/staff'>) {
   const isFinding = text !== '';
   const pageHref = (to: number): string =>
     `/staff?${new URLSearchParams({ ...(isFinding ? { find: text } : { state: view }), page: String(to) }).toString()}`;
+
+  const toPrint = found.rows.filter((row) => hasSheet(row.state)).map((row) => row.number);
+  const isPrinted = can(staff, 'sheet.print') && (isFinding ? toPrint.length > 1 : toPrint.length > 0 && PRINTED.includes(view));
 
   return (
     <main className="page wide day" id="main">
@@ -98,6 +104,14 @@ export default async function DayPage({ searchParams }: PageProps<'/staff'>) {
             ))}
           </ul>
         </nav>
+      )}
+
+      {isPrinted && (
+        <p>
+          <a className="button" href={`/staff/sheets.pdf?numbers=${toPrint.join(',')}`} target="_blank">
+            Print the sheets of this list
+          </a>
+        </p>
       )}
 
       {found.rows.length === 0 ? (

@@ -17,12 +17,14 @@ export {
   parseOrderNumber,
   parseScanCode,
   scanCode,
+  wholeNumberDigits,
 } from './order-number';
 export {
   ORDER_STATES,
   ORDER_STEPS,
   TRANSITIONS,
   canStep,
+  hasSheet,
   isChangeable,
   stateWords,
   stepFrom,

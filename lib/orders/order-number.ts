@@ -45,12 +45,21 @@ export function formatOrderNumber(number: string): string {
  * @example parseOrderNumber('10427 7') // { ok: true, value: '104277' }
  */
 export function parseOrderNumber(text: string): Result<string> {
-  const match = /^#?(\d{6})(?:V\d{1,3})?$/.exec(tidy(text));
-  if (match?.[1] === undefined) return { ok: false, message: howToWriteIt };
-  if (!isOrderNumber(match[1])) {
+  const digits = wholeNumberDigits(text);
+  if (digits === null) return { ok: false, message: howToWriteIt };
+  if (!isOrderNumber(digits)) {
     return { ok: false, message: 'That number does not add up: one digit is wrong or two are swapped.' };
   }
-  return { ok: true, value: match[1] };
+  return { ok: true, value: digits };
+}
+
+/**
+ * The six digits of what is meant for a whole number, added up or not; null for anything else.
+ *
+ * @example wholeNumberDigits('10045 - 3') // '100453'
+ */
+export function wholeNumberDigits(text: string): string | null {
+  return /^#?(\d{6})(?:V\d{1,3})?$/.exec(tidy(text))?.[1] ?? null;
 }
 
 /**

@@ -62,6 +62,11 @@ export function isChangeable(state: OrderState): boolean {
   return state === 'booked' || state === 'received' || state === 'hanging' || state === 'on-hold';
 }
 
+/** Whether a cutting sheet is of use: from when the animal has come until it is handed over. */
+export function hasSheet(state: OrderState): boolean {
+  return state !== 'booked' && state !== 'cancelled' && state !== 'collected';
+}
+
 /** A state as people say it: 'on the bench'. */
 export function stateWords(state: OrderState): string {
   return STATE_WORDS[state];

@@ -9,7 +9,9 @@ import {
   parseScanCode,
   searchTerms,
   stateWords,
+  wholeNumberDigits,
 } from '@/lib/orders';
+import type { ShopSettings } from '@/lib/forms';
 import { formatWeight } from '@/lib/units';
 import { shopSettings } from './shop-settings';
 import { speciesBook } from './species-book';
@@ -57,20 +59,20 @@ export async function findOrders(
   const searched = terms.length > 0 ? null : [];
   const states = text !== '' ? searched : query.state === undefined || query.state === 'open' ? OPEN_STATES : [query.state];
   const newestFirst = text !== '' || query.state === 'collected' || query.state === 'cancelled';
-  const [{ rows, total }, counts] = await Promise.all([
-    listOrders(database(), { terms, states, newestFirst, skip: (page - 1) * PAGE_SIZE, take: PAGE_SIZE }),
-    countByState(database()),
-  ]);
+  const paged = { newestFirst, skip: (page - 1) * PAGE_SIZE, take: PAGE_SIZE };
+  const [listed, counts] = await Promise.all([listOrders(database(), { terms, states, ...paged }), countByState(database())]);
+  const near = listed.total === 0 && meant?.firstDigits ? await listOrders(database(), { terms: [[` ${meant.firstDigits}`]], states: null, ...paged }) : null;
+  const isNear = near !== null && near.total > 0;
+  const { rows, total } = isNear ? near : listed;
   return {
     exact: meant?.number ?? null,
     staleSheet: meant?.staleSheet ?? null,
     // Digits that are no number of ours may well be a telephone.
-    message: total > 0 ? null : (meant?.message ?? null),
+    message: listed.total > 0 || !meant?.message ? null : isNear ? `${meant.message} ${nearWords(near.total)}` : meant.message,
     total,
     pages: Math.max(1, Math.ceil(total / PAGE_SIZE)),
     counts,
     rows: rows.map((row) => {
-      const grams = row.hangingGrams ?? row.arrival?.weight.grams ?? row.animal.weight?.grams ?? null;
       return {
         number: row.number,
         numberText: formatOrderNumber(row.number),
@@ -80,25 +82,47 @@ export async function findOrders(
         stateWords: stateWords(row.state),
         createdAt: row.createdAt,
         openQuestions: row.openQuestions,
-        weightText: grams === null ? '' : formatWeight(grams, settings.unit, settings.locale),
+        weightText: weightText(row, settings),
       };
     }),
   };
 }
 
+/** The best weight there is, and which one that is: '96.0 lb rail', '430.0 lb told'; '' while there is none. */
+function weightText({ hangingGrams, arrival, animal }: Awaited<ReturnType<typeof listOrders>>['rows'][number], { unit, locale }: ShopSettings): string {
+  const words = (grams: number, which: string): string => `${formatWeight(grams, unit, locale)} ${which}`;
+  if (hangingGrams !== null) return words(hangingGrams, 'rail');
+  if (arrival) return words(arrival.weight.grams, 'came in');
+  return animal.weight ? words(animal.weight.grams, 'told') : '';
+}
+
+function nearWords(total: number): string {
+  return total === 1 ? 'This one begins with the same five digits.' : 'These begin with the same five digits.';
+}
+
+type Meant = {
+  readonly number: string | null;
+  readonly staleSheet: FoundOrders['staleSheet'];
+  readonly message: string | null;
+  /** Of a number that does not add up: what it may begin with all the same. */
+  readonly firstDigits: string | null;
+};
+
+const NOTHING_MEANT: Meant = { number: null, staleSheet: null, message: null, firstDigits: null };
+
 /** The order a number or a scanned code stands for; a sentence where the digits do not add up or nothing has that number. */
-async function orderMeant(text: string): Promise<{ number: string | null; staleSheet: FoundOrders['staleSheet']; message: string | null }> {
-  const looksLikeNumber = /^#?[\d\s-]{6,8}(v\d{1,3})?$/i.test(text);
-  if (!looksLikeNumber) return { number: null, staleSheet: null, message: null };
+async function orderMeant(text: string): Promise<Meant> {
+  const digits = wholeNumberDigits(text);
+  if (digits === null) return NOTHING_MEANT;
   const parsed = parseOrderNumber(text);
-  if (!parsed.ok) return { number: null, staleSheet: null, message: parsed.message };
+  if (!parsed.ok) return { ...NOTHING_MEANT, message: parsed.message, firstDigits: digits.slice(0, 5) };
   const order = await loadOrder(database(), { number: parsed.value });
-  if (!order) return { number: null, staleSheet: null, message: `No animal here has the number ${formatOrderNumber(parsed.value)}.` };
+  if (!order) return { ...NOTHING_MEANT, message: `No animal here has the number ${formatOrderNumber(parsed.value)}.` };
   const scanned = parseScanCode(text);
   const isStale = scanned.ok && scanned.value.sheetVersion < order.instructionVersion;
   return {
+    ...NOTHING_MEANT,
     number: order.number,
     staleSheet: isStale ? { printed: scanned.value.sheetVersion, now: order.instructionVersion } : null,
-    message: null,
   };
 }

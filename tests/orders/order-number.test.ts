@@ -41,7 +41,7 @@ describe('an order number', () => {
 });
 
 describe('parseOrderNumber', () => {
-  test.each(['104277', '10427-7', '10427 7', ' 1 0427–7 ', '#10427-7', '104277v2', '104277V12'])('reads %j', (text) => {
+  test.each(['104277', '10427-7', '10427 7', '10427 - 7', ' 1 0427–7 ', '#10427-7', '104277v2', '104277V12'])('reads %j', (text) => {
     expect(parseOrderNumber(text)).toEqual({ ok: true, value: '104277' });
   });
 

@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
-import { formatOrderNumber, scanCode } from '@/lib/orders';
+import { formatOrderNumber, isOrderNumber, scanCode } from '@/lib/orders';
 import { changeOrder } from '@/lib/workflows/hunter-orders';
 import { findOrders } from '@/lib/workflows/find-orders';
+import { recordHanging } from '@/lib/workflows/receive-animal';
 import { takeStep } from '@/lib/workflows/take-step';
-import { counter, cutter, open, place, receive, useShop } from './shop-at-work';
+import { counter, cutter, open, orderForm, place, receive, useShop } from './shop-at-work';
 
 useShop();
 
@@ -16,7 +17,7 @@ async function names(text: string): Promise<readonly string[]> {
 test('an animal is found by its number, however it is read out', async () => {
   const { number } = await place();
   await place();
-  for (const text of [number, formatOrderNumber(number), ` ${number.slice(0, 5)} ${number.slice(5)} `, `#${number}`]) {
+  for (const text of [number, formatOrderNumber(number), ` ${number.slice(0, 5)} ${number.slice(5)} `, `${number.slice(0, 5)} - ${number.slice(5)}`, `#${number}`]) {
     expect(await findOrders(cutter, { text })).toMatchObject({ exact: number, staleSheet: null, message: null });
   }
 });
@@ -24,8 +25,26 @@ test('an animal is found by its number, however it is read out', async () => {
 test('a number that does not add up says so, and one that nobody has too', async () => {
   const { number } = await place();
   const wrong = `${number.slice(0, 5)}${(Number(number.slice(5)) + 1) % 10}`;
-  expect(await findOrders(counter, { text: wrong })).toMatchObject({ exact: null, message: 'That number does not add up: one digit is wrong or two are swapped.' });
+  expect(await findOrders(counter, { text: wrong })).toMatchObject({
+    exact: null,
+    message: 'That number does not add up: one digit is wrong or two are swapped. This one begins with the same five digits.',
+    rows: [{ number }],
+  });
+  expect(await findOrders(counter, { text: number.slice(0, 5) })).toMatchObject({ exact: null, message: null, rows: [{ number }] });
+  const farOff = `9${wrong.slice(1)}`;
+  const message = 'That number does not add up: one digit is wrong or two are swapped.';
+  expect(await findOrders(counter, { text: isOrderNumber(farOff) ? `8${wrong.slice(1)}` : farOff })).toMatchObject({ exact: null, message, rows: [] });
   expect(await findOrders(counter, { text: '104277' })).toMatchObject({ exact: null, message: 'No animal here has the number 10427-7.' });
+});
+
+test('the list says which weight it shows: told, come in, or on the rail', async () => {
+  const { number } = await place({ animal: { ...orderForm().animal, weight: '130', weightBasis: 'field-dressed' } });
+  const shown = async () => (await findOrders(cutter, {})).rows.map((row) => row.weightText);
+  expect(await shown()).toEqual(['130.0 lb told']);
+  await receive(number);
+  expect(await shown()).toEqual(['120.0 lb came in']);
+  await recordHanging(counter, number, (await open(number)).version, '96');
+  expect(await shown()).toEqual(['96.0 lb rail']);
 });
 
 test('a scanned sheet finds its animal, and an old one is called old', async () => {

@@ -1,5 +1,5 @@
 import { type StaffActor, can } from '@/lib/access';
-import { type OrderState, isChangeable } from '@/lib/orders';
+import { type OrderState, hasSheet, isChangeable } from '@/lib/orders';
 import type { StaffOrder } from '@/lib/workflows/read-order';
 import { StepForm } from './step-form';
 
@@ -81,7 +81,7 @@ export function NextSteps({ order, staff, isBlocked }: NextStepsProps) {
         </a>
       )}
       {may('hand-over') && due && <p className="quiet-text">It is handed over once the rest is paid.</p>}
-      {state !== 'booked' && state !== 'cancelled' && state !== 'collected' && can(staff, 'sheet.print') && (
+      {hasSheet(state) && can(staff, 'sheet.print') && (
         <a className="button" href={`${here}/sheet.pdf`} target="_blank">
           Print the sheet
         </a>
