@@ -69,10 +69,12 @@ export {
 export { storedAnimal, storedArrival, storedInstructions, storedOptions, type QuestionOption } from './stored';
 export {
   PAYMENT_METHODS,
+  WEIGHTS_ARE_RIGHT,
   parseHandoverForm,
   parsePackForm,
   parsePaymentForm,
   paymentWord,
+  saysRight,
   type PackEntry,
   type PaymentMethod,
 } from './table-forms';
@@ -110,3 +112,4 @@ export { planAnswerSchema, type PlanAnswer } from './plan-answer';
 export { LARGEST_PLAN_BYTES, NOT_JSON, NOT_JSON_TYPE, PLAN_EXAMPLES, TOO_LARGE, planOpenApi, planProblemsSchema } from './plan-openapi';
 export { type PlanRequest } from './plan-request';
 export { type PlanProblem } from './plan-request-words';
+export { parseSpeciesFile, type SpeciesFileProblem } from './species-file';

@@ -8,7 +8,7 @@ import { type LearningSwitch, type Verdict, doubtedYields, learnedFrom, learning
 import { type Learned, type Observation, doubtOf, learnSpecies, observe, ownRawGrams } from '@/lib/learning';
 import { type Plan, isProductId } from '@/lib/plan';
 import type { Weighing } from '@/lib/orders';
-import { PUBLISHED_BOOK } from './species-book';
+import { priorBook } from './species-book';
 import { type Outcome, refuse } from './outcome';
 
 /** Keeps what a packed animal told of its kind, in the transaction that keeps its weights. */
@@ -50,13 +50,13 @@ export async function readYields(actor: StaffActor): Promise<YieldsView> {
   const client = database();
   const [switches, ids, doubted] = await Promise.all([learningSwitches(client), packedSpecies(client), doubtedYields(client)]);
   const species = await Promise.all(
-    Object.keys(PUBLISHED_BOOK).filter((id) => ids.includes(id)).map(async (speciesId): Promise<SpeciesYield> => {
-      const published = speciesOf(PUBLISHED_BOOK, speciesId);
+    Object.keys(priorBook()).filter((id) => ids.includes(id)).map(async (speciesId): Promise<SpeciesYield> => {
+      const published = speciesOf(priorBook(), speciesId);
       const learning = switches.get(speciesId) ?? { isOn: true, since: null };
       return { speciesId, name: published.name, learning, learned: learnSpecies(published, await learnedFrom(client, speciesId, learning.since)) };
     }),
   );
-  return { species, doubted: doubted.map(({ speciesId, ...rest }) => ({ ...rest, animal: PUBLISHED_BOOK[speciesId]?.name ?? speciesId })) };
+  return { species, doubted: doubted.map(({ speciesId, ...rest }) => ({ ...rest, animal: priorBook()[speciesId]?.name ?? speciesId })) };
 }
 
 /** Counts a doubted animal after all, or leaves it out for good. */
@@ -73,7 +73,7 @@ export async function judgeYield(actor: StaffActor, id: number, verdict: Extract
 /** Switches the learning of a species on or off, or begins it anew from today's animals. */
 export async function switchLearning(actor: StaffActor, speciesId: string, to: 'on' | 'off' | 'anew'): Promise<Outcome> {
   requirePermission(actor, 'yields.judge');
-  if (!Object.hasOwn(PUBLISHED_BOOK, speciesId)) return refuse('There is no such animal.');
+  if (!Object.hasOwn(priorBook(), speciesId)) return refuse('There is no such animal.');
   await withTransaction(async (transaction) => {
     const before = (await learningSwitches(transaction)).get(speciesId) ?? { isOn: true, since: null };
     const after = to === 'anew' ? { isOn: true, since: now() } : { ...before, isOn: to === 'on' };

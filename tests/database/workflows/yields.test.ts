@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
+import { publishedSpecies } from '@/lib/carcass';
 import { database } from '@/lib/db/client';
 import { savePacking } from '@/lib/workflows/pack-order';
-import { PUBLISHED_BOOK, speciesBook } from '@/lib/workflows/species-book';
+import { speciesBook } from '@/lib/workflows/species-book';
 import { judgeYield, readYields, switchLearning } from '@/lib/workflows/yields';
 import { counter, cutter, forecastWeights, line, open, owner, packed, useShop, versionOf } from './shop-at-work';
 
@@ -13,7 +14,7 @@ async function meatShare(): Promise<number> {
   return (await speciesBook())[DEER]?.composition.carcass.per10k.meat ?? 0;
 }
 
-const published = PUBLISHED_BOOK[DEER]?.composition.carcass.per10k.meat ?? 0;
+const published = publishedSpecies(DEER).composition.carcass.per10k.meat;
 
 /** Weighs an animal out again, everything by a factor of what was forecast of it. */
 async function weighedOut(number: string, factor: number): Promise<{ ok: boolean }> {
@@ -21,7 +22,7 @@ async function weighedOut(number: string, factor: number): Promise<{ ok: boolean
     name,
     name.startsWith('weight.') ? `${Math.round(Number.parseInt(value, 10) * factor)} g` : value,
   ]);
-  return savePacking(cutter, number, await versionOf(number), weights);
+  return savePacking(cutter, number, await versionOf(number), [...weights, ['weightsAreRight', 'on']]);
 }
 
 async function verdicts(): Promise<readonly string[]> {
@@ -83,7 +84,7 @@ test('learning is switched off, on and begun anew, and each is in the record', a
 
 test('a pool that was not weighed leaves the meat untold, and a carcass that was not weighed on the rail tells nothing', async () => {
   const { number } = await packed({ lines: [line('loin', 'medallions')] });
-  expect(await savePacking(cutter, number, await versionOf(number), [['weight.line-1', '3 lb'], ['packages.line-1', '2']])).toEqual({ ok: true });
+  expect(await savePacking(cutter, number, await versionOf(number), [['weight.line-1', '3 lb'], ['packages.line-1', '2'], ['weightsAreRight', 'on']])).toEqual({ ok: true });
   const [record] = await database().yieldRecord.findMany();
   expect(record?.told).toMatchObject({ observation: { meatOfHanging: null, partOfMeat: {} }, doubt: null });
 });
