@@ -22,8 +22,17 @@ export function forecastHome(plan: Plan): readonly PartGrams[] {
   ];
 }
 
-/** Own meat as weighed, without the pork or fat that went in besides, and how much that was. What is kept of innards and bones is no meat. */
-export function weighedHome(rows: readonly PackRow[], weighings: readonly Weighing[]): { readonly parts: readonly PartGrams[]; readonly addedGrams: number } {
+/** Own meat as weighed: without the pork or fat that went in besides, and without what is kept of innards and bones. */
+export type WeighedHome = {
+  readonly parts: readonly PartGrams[];
+  /** The pork or fat. */
+  readonly addedGrams: number;
+  /** A row that should give something was not weighed: it may stand elsewhere still. */
+  readonly isShort: boolean;
+};
+
+/** Adds up what was weighed at the packing table. Grams. */
+export function weighedHome(rows: readonly PackRow[], weighings: readonly Weighing[]): WeighedHome {
   const rowOf = new Map(rows.map((row) => [row.lineKey, row]));
   const own = weighings.flatMap(({ lineKey, grams }) => {
     const row = rowOf.get(lineKey);
@@ -38,6 +47,7 @@ export function weighedHome(rows: readonly PackRow[], weighings: readonly Weighi
       ...own.filter(({ id }) => id === 'products').map(({ id, label, grams }) => ({ id, label: label.toLocaleLowerCase('en'), range: exactly(grams) })),
     ],
     addedGrams: own.reduce((sum, { added }) => sum + added, 0),
+    isShort: rows.some(({ lineKey, expected }) => expected.likely > 0 && !weighings.some((one) => one.lineKey === lineKey)),
   };
 }
 

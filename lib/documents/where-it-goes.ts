@@ -49,7 +49,8 @@ export type GoesWords = { readonly country: NameCountry; readonly unit: WeightUn
 /**
  * The way of one animal from alive to the packets. Every stage is what leaves it and the next stage, exactly; the hanging weight
  * is meat, bone, trim, wounds and drying, exactly. Once it is packed, what was not weighed is the rest divided as forecast, by
- * largest remainder. Null where more was packed than hung: such figures make no picture.
+ * largest remainder. Null where more was packed than hung, or less than forecast and a row was not weighed: such figures make no
+ * picture.
  */
 export function whereItGoes({ plan, told = [], packing = null }: WhereItGoesInput, read: GoesWords): WhereItGoes | null {
   const words = goneWords(plan, read);
@@ -62,7 +63,7 @@ export function whereItGoes({ plan, told = [], packing = null }: WhereItGoesInpu
   const hung = plan.forecast.hanging;
   const home = weighed?.parts ?? forecastHome(plan);
   const meatGrams = home.reduce((sum, one) => sum + one.range.likely, 0);
-  if (meatGrams > hung.likely) return null;
+  if (meatGrams > hung.likely || (weighed?.isShort && meatGrams < plan.packedTotal.low - makingGrams(plan))) return null;
   const lost = weighed ? sharedRest(plan, hung.likely - meatGrams) : forecastLosses(plan);
   const homeKnown = weighed ? 'measured' : 'forecast';
   const undecided = weighed ? 0 : plan.pools.undecided.likely;

@@ -19,7 +19,7 @@ const likely = (parts: readonly { readonly range: { readonly likely: number } }[
 /** Weighings that are some share of what was expected, so that never more is packed than hung. */
 const anyPacking = (plan: ReturnType<typeof planned>, instructions: Instructions, per10k: number): WhereItGoesInput['packing'] => {
   const rows = packRows(instructions, plan, 'us');
-  return { rows, weighings: rows.map(({ lineKey, expected }) => ({ lineKey, grams: Math.floor((expected.likely * per10k) / 10_000), packages: 1 })).filter(({ grams }) => grams > 0) };
+  return { rows, weighings: rows.map(({ lineKey, expected }) => ({ lineKey, grams: Math.floor((expected.likely * per10k) / 10_000), packages: 1 })) };
 };
 
 describe('any animal, any order', () => {
@@ -156,6 +156,15 @@ describe('weights told beside the one the plan stands on', () => {
     const withoutIt = stagesOf([]);
     expect(stagesOf([{ grams: 140_000, basis: 'live' }])).toEqual(withoutIt);
     expect(stagesOf([{ grams: 50_000, basis: 'field-dressed' }])).toEqual(withoutIt);
+  });
+
+  test('a row that was not weighed makes no picture where meat is wanting, and one where it went in with another', () => {
+    const plan = planned(buck, plain);
+    const rows = packRows(plain, plan, 'us');
+    const weighings = rows.map(({ lineKey, expected }) => ({ lineKey, grams: expected.likely, packages: 1 }));
+    const without = (key: string) => whereItGoes({ plan, packing: { rows, weighings: weighings.filter(({ lineKey }) => lineKey !== key) } }, words);
+    expect(without('pool:mince')).toBeNull();
+    expect(without('pool:stew')?.isPacked).toBe(true);
   });
 
   test('more packed than hung makes no picture', () => {
