@@ -8,6 +8,13 @@ import { tidyLine } from './tidy-text';
 /** What was weighed of one row, and in how many packages. */
 export type PackEntry = { readonly lineKey: string; readonly grams: number; readonly packages: number };
 
+/** The tick that weights which look odd are right all the same. */
+export const WEIGHTS_ARE_RIGHT = 'weightsAreRight';
+
+export function saysRight(entries: FormEntries): boolean {
+  return [...entries].some(([name, value]) => name === WEIGHTS_ARE_RIGHT && value !== '');
+}
+
 /**
  * Reads the packing table: fields `weight.<key>` and `packages.<key>`. An empty weight, or one of nothing, is a row not
  * packed. Errors carry the field's name.
@@ -27,7 +34,7 @@ export function parsePackForm(
     const weight = parseWeight(weightText, shop);
     if (weight.ok && weight.value === 0) return [];
     if (!weight.ok) fieldErrors[`weight.${lineKey}`] = weight.message;
-    const packages = packagesText === '' ? 1 : wholeNumber(packagesText);
+    const packages = wholeNumber(packagesText);
     if (!Number.isInteger(packages) || packages < 1 || packages > 999) {
       fieldErrors[`packages.${lineKey}`] = 'Write how many packages, as a whole number.';
     }

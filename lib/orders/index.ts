@@ -32,6 +32,7 @@ export {
   type OrderState,
   type OrderStep,
 } from './order-states';
+export { farOff, lookAgain, rowName } from './look-again';
 export { addedGramsOf, balanceOf, type Balance } from './pack-balance';
 export { answersTo, newQuestions } from './questions';
 export { foldForSearch, searchKeyOf, searchTerms, tagKey } from './search-key';

@@ -2,16 +2,19 @@ import { type StaffActor, requirePermission } from '@/lib/access';
 import { recordAudit } from '@/lib/db/audit';
 import { database } from '@/lib/db/client';
 import { loadOrder, replaceWeighings } from '@/lib/db/orders';
-import { type FormEntries, parsePackForm } from '@/lib/forms';
-import { balanceOf, canStep, packRows, stateWords, stepFrom } from '@/lib/orders';
+import { type FormEntries, WEIGHTS_ARE_RIGHT, parsePackForm, saysRight } from '@/lib/forms';
+import { balanceOf, canStep, lookAgain, packRows, stateWords, stepFrom } from '@/lib/orders';
 import { assessStored } from './assess-stored';
-import { changing, orderForChange, refuseWithin, saveChange } from './change-order';
+import { changing, orderForChange, refuseFieldsWithin, refuseWithin, saveChange } from './change-order';
 import { type Outcome, refuse, refuseFields } from './outcome';
 import { shopSettings } from './shop-settings';
 import { shopView } from './shop-view';
 import { recordYield } from './yields';
 
-/** Saves what was weighed at the packing table. May be saved again until the invoice is issued. */
+/**
+ * Saves what was weighed at the packing table. May be saved again until the invoice is issued. Weights far off the
+ * forecast, and rows left empty, are asked back once: they are saved with the tick that they are right.
+ */
 export async function savePacking(actor: StaffActor, number: string, baseVersion: number, entries: FormEntries): Promise<Outcome> {
   requirePermission(actor, 'pack.weigh');
   const settings = await shopSettings();
@@ -32,6 +35,8 @@ export async function savePacking(actor: StaffActor, number: string, baseVersion
     const hangingGrams = plan.forecast.hanging.likely;
     const { alarm } = balanceOf(rows, parsed.value, { hangingGrams, unit: shop.unit, locale: shop.locale });
     if (alarm) refuseWithin(alarm);
+    const doubt = lookAgain(rows, parsed.value, shop);
+    if (doubt !== null && !saysRight(entries)) refuseFieldsWithin({ [WEIGHTS_ARE_RIGHT]: doubt });
     await saveChange(transaction, order, canStep(order.state, 'pack') ? { state: stepFrom(order.state, 'pack') } : {});
     await replaceWeighings(transaction, order.id, parsed.value, actor.name);
     await recordYield(transaction, order, plan, parsed.value);

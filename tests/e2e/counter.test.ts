@@ -72,7 +72,15 @@ test('what was cut is weighed, billed, paid and handed over', async () => {
   const weights = page.locator('input[name^="weight."]');
   const count = await weights.count();
   expect(count).toBeGreaterThanOrEqual(5);
-  for (let at = 0; at < count; at += 1) await weights.nth(at).fill(at === 0 ? '7.85' : '3.10');
+  const packages = page.locator('input[name^="packages."]');
+  for (let at = 0; at < count; at += 1) {
+    await weights.nth(at).fill(at === 0 ? '7.85' : '3.10');
+    await packages.nth(at).fill('2');
+  }
+  await page.getByRole('button', { name: 'Save the weights' }).click();
+  // No animal gives the same of everything: it is asked back, once.
+  await page.getByText(/Look again: .* was expected/).first().waitFor();
+  await page.getByLabel('These weights are right').check();
   await page.getByRole('button', { name: 'Save the weights' }).click();
   await page.waitForURL(new RegExp(`/staff/orders/${onTheBench.number}(\\?|$)`));
 

@@ -75,7 +75,7 @@ export async function broughtTo(state: 'bench' | 'invoice', { number }: ToldOrde
     [`weight.${lineKey}`, `${(Math.max(expected.likely, 300) / 453.59237).toFixed(2)} lb`],
     [`packages.${lineKey}`, '2'],
   ]);
-  done(await savePacking(counter, number, await version(), weights));
+  done(await savePacking(counter, number, await version(), [...weights, ['weightsAreRight', 'on']]));
   done(await issueInvoice(counter, number, await version()));
 }
 

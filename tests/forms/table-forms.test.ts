@@ -10,10 +10,10 @@ describe('the packing table', () => {
   const keys = ['line-1', 'pool:mince', 'keep:heart'];
 
   test('reads weights and packages by row; a row left empty, or weighing nothing, is not packed', () => {
-    const typed: [string, string][] = [['weight.line-1', '3 lb 4 oz'], ['packages.line-1', '3'], ['weight.pool:mince', ' 12.5 '], ['packages.pool:mince', ''], ['weight.keep:heart', '0']];
+    const typed: [string, string][] = [['weight.line-1', '3 lb 4 oz'], ['packages.line-1', '3'], ['weight.pool:mince', ' 12.5 '], ['packages.pool:mince', '9'], ['weight.keep:heart', '0']];
     expect(parsePackForm(typed, keys, pounds)).toEqual({
       ok: true,
-      value: [{ lineKey: 'line-1', grams: 1474, packages: 3 }, { lineKey: 'pool:mince', grams: 5670, packages: 1 }],
+      value: [{ lineKey: 'line-1', grams: 1474, packages: 3 }, { lineKey: 'pool:mince', grams: 5670, packages: 9 }],
     });
     expect(parsePackForm([], keys, pounds)).toEqual({ ok: true, value: [] });
   });
@@ -23,14 +23,14 @@ describe('the packing table', () => {
   });
 
   test('weighs in the unit and the writing of the shop', () => {
-    expect(parsePackForm([['weight.line-1', '1,25']], keys, { unit: 'kg', locale: 'de-DE' })).toMatchObject({ value: [{ grams: 1250 }] });
+    expect(parsePackForm([['weight.line-1', '1,25'], ['packages.line-1', '2']], keys, { unit: 'kg', locale: 'de-DE' })).toMatchObject({ value: [{ grams: 1250 }] });
   });
 
   test.each(['-3', '1e2', 'NaN', '2 000 000 lb', 'three', '0x10', '5000'])('does not take the weight %s', (typed) => {
     expect(parsePackForm([['weight.line-1', typed]], keys, pounds)).toMatchObject({ ok: false, fieldErrors: { 'weight.line-1': expect.stringMatching(/^Write /) } });
   });
 
-  test.each(['0', '-1', '1.5', '1e2', '0x10', '1000', 'two', 'NaN', ' 3 3 '])('does not take %s packages', (typed) => {
+  test.each(['', '0', '-1', '1.5', '1e2', '0x10', '1000', 'two', 'NaN', ' 3 3 '])('does not take %s packages', (typed) => {
     expect(parsePackForm([['weight.line-1', '3'], ['packages.line-1', typed]], keys, pounds)).toEqual({
       ok: false,
       fieldErrors: { 'packages.line-1': 'Write how many packages, as a whole number.' },

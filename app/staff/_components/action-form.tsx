@@ -14,16 +14,18 @@ type ActionFormProps = {
   readonly order?: { readonly number: string; readonly version: number };
   readonly id?: string;
   readonly className?: string;
+  /** Which row a field belongs to, for the list of errors, where the sentence alone does not say; '' where it does. */
+  readonly rowOf?: (field: string) => string;
   /** The inputs, given what they hold and what was refused. */
   readonly children: (answer: FormAnswer, pending: boolean) => ReactNode;
 };
 
 /** A form of the counter: works without script, keeps what was typed, and lists on top what it was refused for. */
-export function ActionForm({ action, title, values, order, id, className = 'stack', children }: ActionFormProps) {
+export function ActionForm({ action, title, values, order, id, className = 'stack', rowOf, children }: ActionFormProps) {
   const { answer, pending, form } = useKeptForm(action, values);
   const errors = [
     ...answer.formErrors.map((message) => ({ message })),
-    ...Object.entries(answer.fieldErrors).map(([field, message]) => ({ id: field, message })),
+    ...Object.entries(answer.fieldErrors).map(([field, message]) => ({ id: field, message: withRow(rowOf?.(field) ?? '', message) })),
   ];
   return (
     <form {...form} id={id} className={className} aria-busy={pending}>
@@ -35,4 +37,8 @@ export function ActionForm({ action, title, values, order, id, className = 'stac
       {children(answer, pending)}
     </form>
   );
+}
+
+function withRow(row: string, message: string): string {
+  return row === '' ? message : `${row}: ${message.charAt(0).toLowerCase()}${message.slice(1)}`;
 }

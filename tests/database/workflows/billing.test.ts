@@ -18,6 +18,8 @@ import { actionsOf, counter, cutter, forecastWeights, invoiced, line, noon, open
 useShop();
 
 const payment = (amount: string, formKey: string, method = 'cash'): [string, string][] => [['amount', amount], ['method', method], ['formKey', formKey]];
+const right: [string, string] = ['weightsAreRight', 'on'];
+const weighed = (lineKey: string, weight: string): [string, string][] => [[`weight.${lineKey}`, weight], [`packages.${lineKey}`, '1']];
 const taken: [string, string][] = [['collectedBy', 'Bo Brandt'], ['boxes', '2'], ['tagReturned', 'on']];
 const sausage = { lines: [line('loin', 'medallions')], products: { ...blankOrderForm('').products, 'fresh-sausage': '5' }, keep: { heart: true, liver: false, bones: false, antlers: 'none', cape: false } };
 
@@ -31,24 +33,35 @@ test('what is packed is weighed out row by row, and may be weighed again until t
   const { number } = await packed(sausage);
   expect(await open(number)).toMatchObject({ state: 'packed' });
   expect((await open(number)).weighings.map(({ lineKey }) => lineKey)).toEqual(['line-1', 'pool:mince', 'product:fresh-sausage']);
-  expect(await savePacking(cutter, number, await versionOf(number), [['weight.line-1', '4.5'], ['weight.keep:heart', '1 lb']])).toEqual({ ok: true });
+  expect(await savePacking(cutter, number, await versionOf(number), [...weighed('line-1', '4.5'), ...weighed('keep:heart', '1 lb'), right])).toEqual({ ok: true });
   expect((await open(number)).weighings).toEqual([{ lineKey: 'line-1', grams: 2041, packages: 1 }, { lineKey: 'keep:heart', grams: 454, packages: 1 }]);
   await issueInvoice(counter, number, await versionOf(number));
-  expect(await savePacking(cutter, number, await versionOf(number), [['weight.line-1', '5']])).toMatchObject({ ok: false, message: 'The invoice has been issued: its weights stand.' });
+  expect(await savePacking(cutter, number, await versionOf(number), weighed('line-1', '5'))).toMatchObject({ ok: false, message: 'The invoice has been issued: its weights stand.' });
+});
+
+test('weights far off the forecast and rows left empty are asked back once, and saved when they are said to be right', async () => {
+  const { number } = await packed(sausage);
+  const { weighings } = await open(number);
+  const odd = [...weighed('line-1', '20'), ...weighed('product:fresh-sausage', '6.7')];
+  const asked = await savePacking(cutter, number, await versionOf(number), odd);
+  expect(asked).toMatchObject({ ok: false, fieldErrors: { weightsAreRight: expect.stringMatching(/^Look again: both backstraps 20\.0 lb, about 7\.0 lb was expected; nothing was weighed for ground meat\.$/) } });
+  expect((await open(number)).weighings).toEqual(weighings);
+  expect(await savePacking(cutter, number, await versionOf(number), [...odd, right])).toEqual({ ok: true });
+  expect((await open(number)).weighings.map(({ lineKey }) => lineKey)).toEqual(['line-1', 'product:fresh-sausage']);
 });
 
 test('more of its own meat is not packed than hung', async () => {
   const { number } = await packed(sausage);
-  const refused = await savePacking(cutter, number, await versionOf(number), [['weight.line-1', '50'], ['weight.pool:mince', '46.5']]);
+  const refused = await savePacking(cutter, number, await versionOf(number), [...weighed('line-1', '50'), ...weighed('pool:mince', '46.5')]);
   expect(refused).toMatchObject({ ok: false, message: expect.stringMatching(/^96\.5 lb of own meat is more than the 96\.0 lb that hung\. Look for/) });
   // Of the sausage a quarter is pork, which never hung.
-  expect(await savePacking(cutter, number, await versionOf(number), [['weight.line-1', '90'], ['weight.product:fresh-sausage', '7']])).toEqual({ ok: true });
+  expect(await savePacking(cutter, number, await versionOf(number), [...weighed('line-1', '90'), ...weighed('product:fresh-sausage', '7'), right])).toEqual({ ok: true });
 });
 
 test('an animal that has not been on the bench is not weighed out, and nothing weighed is nothing saved', async () => {
   const { number } = await place();
   await receive(number);
-  expect(await savePacking(cutter, number, await versionOf(number), [['weight.pool:mince', '40']])).toMatchObject({ ok: false, message: 'This animal is received; it is weighed out once it has been on the bench.' });
+  expect(await savePacking(cutter, number, await versionOf(number), weighed('pool:mince', '40'))).toMatchObject({ ok: false, message: 'This animal is received; it is weighed out once it has been on the bench.' });
   expect(await savePacking(cutter, number, await versionOf(number), [])).toMatchObject({ ok: false });
   expect(await savePacking(cutter, number, await versionOf(number), [['weight.pool:mince', 'a lot'], ['packages.pool:mince', '1e2']])).toMatchObject({
     ok: false,

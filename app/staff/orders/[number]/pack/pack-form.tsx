@@ -4,8 +4,8 @@ import { type KeyboardEvent, useState } from 'react';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { RangeBar } from '@/app/_components/range-bar';
 import { ActionForm } from '@/app/staff/_components/action-form';
-import { packBalance } from '@/lib/forms';
-import type { PackRow } from '@/lib/orders';
+import { WEIGHTS_ARE_RIGHT, packBalance } from '@/lib/forms';
+import { type PackRow, farOff, rowName } from '@/lib/orders';
 import { type WeightUnit, formatWeight, parseWeight } from '@/lib/units';
 import { packAction } from './actions';
 
@@ -22,11 +22,16 @@ type PackFormProps = {
 };
 
 export function PackForm({ order, title, values, ...table }: PackFormProps) {
+  const rowOf = (field: string): string => {
+    const row = table.rows.find(({ lineKey }) => field === `weight.${lineKey}` || field === `packages.${lineKey}`);
+    return row ? rowName(row) : '';
+  };
   return (
-    <ActionForm action={packAction} order={order} title={title} values={values}>
+    <ActionForm action={packAction} order={order} title={title} values={values} rowOf={rowOf}>
       {(answer, pending) => (
         <>
           <PackTable answer={answer} {...table} />
+          <RightTick answer={answer} />
           <div className="buttons">
             <button className="button primary large" disabled={pending}>
               {pending ? 'Saving' : 'Save the weights'}
@@ -165,10 +170,30 @@ type FarOffProps = { readonly typed: string; readonly row: PackRow; readonly uni
 /** A word where a weight is so far from what was expected that a figure or a lug may be wrong. */
 function FarOff({ typed, row, unit, locale }: FarOffProps) {
   const weight = typed.trim() === '' ? null : parseWeight(typed, { unit, locale });
-  if (!weight?.ok || row.expected.likely === 0) return null;
-  const isHeavy = weight.value > row.expected.high * 1.5;
-  const isLight = weight.value < row.expected.low * 0.5;
-  return isHeavy || isLight ? <b className="far-off">Far {isHeavy ? 'more' : 'less'} than expected: look again.</b> : null;
+  if (!weight?.ok) return null;
+  const far = farOff(row, weight.value);
+  return far && <b className="far-off">Far {far} than expected: look again.</b>;
+}
+
+/** Asked only once something looked odd: the packer looks again, and says that it is so. */
+function RightTick({ answer }: { readonly answer: FormAnswer }) {
+  const isTicked = Boolean(answer.values[WEIGHTS_ARE_RIGHT]);
+  if (!isTicked && !answer.fieldErrors[WEIGHTS_ARE_RIGHT]) return null;
+  return (
+    <div className="field">
+      <Problem id={WEIGHTS_ARE_RIGHT} answer={answer} />
+      <label className="choice">
+        <input
+          id={WEIGHTS_ARE_RIGHT}
+          name={WEIGHTS_ARE_RIGHT}
+          type="checkbox"
+          aria-describedby={answer.fieldErrors[WEIGHTS_ARE_RIGHT] ? `${WEIGHTS_ARE_RIGHT}-error` : undefined}
+          defaultChecked={isTicked}
+        />
+        <span>These weights are right</span>
+      </label>
+    </div>
+  );
 }
 
 function Problem({ id, answer }: { readonly id: string; readonly answer: FormAnswer }) {
