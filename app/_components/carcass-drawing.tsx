@@ -31,7 +31,7 @@ export function CarcassDrawing({ shapes: chart, side, parts, isPointerOnly, show
   });
   const present = drawn.filter(({ of }) => of.state !== 'absent');
   const absent = drawn.filter(({ of }) => of.state === 'absent');
-  const woven = present.filter(({ of }) => of.state !== 'undecided');
+  const woven = present.filter(({ of }) => of.state !== 'undecided' && of.state !== 'sound');
   const access = isPointerOnly
     ? ({ 'aria-hidden': true } as const)
     : ({ role: 'group', 'aria-label': isMirrored ? 'Right side' : 'Left side' } as const);

@@ -1,6 +1,8 @@
-export type ChartState = 'decided' | 'undecided' | 'doubled' | 'wounded' | 'absent';
+/** `sound` is for what came whole, where cuts are not the matter: no mark at all. */
+export type ChartState = 'sound' | 'decided' | 'undecided' | 'doubled' | 'wounded' | 'absent';
 
 export const CHART_STATE_WORDS: Readonly<Record<ChartState, string>> = {
+  sound: 'sound',
   decided: 'decided',
   undecided: 'to decide',
   doubled: 'asked for twice',
@@ -16,6 +18,7 @@ export function describeState({ state, detail }: { readonly state: ChartState; r
 const DISC = 'M0 -13 C7.2 -13 13 -7.2 13 0 C13 7.2 7.2 13 0 13 C-7.2 13 -13 7.2 -13 0 C-13 -7.2 -7.2 -13 0 -13 Z';
 
 const SHAPES: Readonly<Record<ChartState, string>> = {
+  sound: '',
   decided: DISC,
   undecided: DISC,
   doubled: 'M-6 -14 L6 -14 L14 -6 L14 6 L6 14 L-6 14 L-14 6 L-14 -6 Z',
@@ -24,6 +27,7 @@ const SHAPES: Readonly<Record<ChartState, string>> = {
 };
 
 const LINES: Readonly<Record<ChartState, string>> = {
+  sound: '',
   decided: 'M-6 0.5 L-1.5 5 L6.5 -5',
   undecided: 'M-4.5 0 L-4 0 M0 0 L0.5 0 M4.5 0 L5 0',
   doubled: 'M-6 -3.5 L6 -3.5 M-6 3.5 L6 3.5',
@@ -33,6 +37,7 @@ const LINES: Readonly<Record<ChartState, string>> = {
 
 /** The sign of a state, drawn round the origin, 30 units across: tick, dots, double bar, cross, dash. */
 export function ChartMark({ state }: { readonly state: ChartState }) {
+  if (state === 'sound') return null;
   return (
     <>
       <path className={`chart-mark ${state}`} d={SHAPES[state]} />

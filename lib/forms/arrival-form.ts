@@ -17,12 +17,14 @@ import {
   placesOf,
   speciesOf,
 } from '@/lib/carcass';
+import type { NameCountry } from '@/lib/cuts';
 import { type ArrivalDetails, CONDITIONS, type DescribedAnimal, tagKey } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
 import { type TemperatureUnit, formatTemperature, formatWeight, isCalendarDay, parseTemperature, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, textAt } from './form-entries';
 import { type FieldErrors, fieldErrorsOf, withArticle } from './order-form-schema';
 import type { FormShop } from './order-form-values';
+import { licenceWord } from './licence-word';
 import { tidyLine, tidyLines } from './tidy-text';
 import { typedWeight } from './typed-weight';
 
@@ -121,10 +123,12 @@ export function arrivalValuesOf(animal: DescribedAnimal, arrival: ArrivalDetails
   };
 }
 
+type ArrivalShop = FormShop & { readonly country: NameCountry };
+
 /** Checks the counter's form for a species, on the shop's day. Either what was found, or every error with its path. */
 export function parseArrivalForm(
   values: ArrivalFormValues,
-  { speciesId, shop, today }: { readonly speciesId: SpeciesId; readonly shop: FormShop; readonly today: string },
+  { speciesId, shop, today }: { readonly speciesId: SpeciesId; readonly shop: ArrivalShop; readonly today: string },
 ): { readonly ok: true; readonly value: ArrivalDetails } | { readonly ok: false; readonly fieldErrors: FieldErrors } {
   const checked = arrivalSchema(speciesId, shop, today).safeParse(values);
   if (!checked.success) return { ok: false, fieldErrors: fieldErrorsOf(checked.error) };
@@ -145,11 +149,14 @@ export function parseArrivalForm(
   };
 }
 
-function arrivalSchema(speciesId: SpeciesId, shop: FormShop, today: string) {
+function arrivalSchema(speciesId: SpeciesId, shop: ArrivalShop, today: string) {
+  const licence = licenceWord(shop.country);
   const temperatureUnit: TemperatureUnit = shop.unit === 'lb' ? 'F' : 'C';
   const words = (most: number, what: string) => z.string().overwrite(tidyLine).max(most, `${what} has room for ${most} characters.`);
+  const species = speciesOf(shop.species, speciesId);
+  const tooHeavy = `That is more than any ${species.name} weighs. Weigh it again, or check the number.`;
   const grams = z.string().transform((text, context): number => {
-    const weight = parseWeight(text, shop);
+    const weight = parseWeight(text, { unit: shop.unit, locale: shop.locale, tooHeavy });
     if (weight.ok && weight.value > 0) return weight.value;
     context.addIssue({ code: 'custom', message: weight.ok ? 'Write what the scale shows; it reads more than nothing.' : weight.message });
     return z.NEVER;
@@ -163,7 +170,7 @@ function arrivalSchema(speciesId: SpeciesId, shop: FormShop, today: string) {
   });
   return z
     .object({
-      licence: words(40, 'The licence number').min(1, 'Write the licence number. Without it the animal may not be taken in.'),
+      licence: words(40, `The ${licence} number`).min(1, `Write the ${licence} number. Without it the animal may not be taken in.`),
       tag: words(40, 'The tag number').refine(
         (tag) => tagKey(tag) !== '',
         'Write the tag, seal or confirmation number. Without it the animal may not be taken in.',
@@ -193,7 +200,6 @@ function arrivalSchema(speciesId: SpeciesId, shop: FormShop, today: string) {
       if (found.test !== 'none' && found.sampleNumber === '') {
         context.addIssue({ code: 'custom', path: ['sampleNumber'], message: 'Write the sample number, so that the result can be matched to this animal.' });
       }
-      const species = speciesOf(shop.species, speciesId);
       const live = impliedLiveGrams(species, found.weight, found.weightBasis);
       if (live < species.plausibleLiveGrams.from || live > species.plausibleLiveGrams.to) {
         context.addIssue({

@@ -67,6 +67,7 @@ export {
   type Choice,
 } from './size-choices';
 export { storedAnimal, storedArrival, storedInstructions, storedOptions, type QuestionOption } from './stored';
+export { licenceWord } from './licence-word';
 export {
   PAYMENT_METHODS,
   WEIGHTS_ARE_RIGHT,

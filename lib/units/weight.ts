@@ -36,14 +36,15 @@ const weightPattern =
 /**
  * Reads a typed weight as integer grams, rounded once, half up. A bare number is in the given unit;
  * "3 lb 4 oz", "12 1/2", "1½ lb", "700 g", "3#" and the locale's decimal and grouping marks are known.
- * Anything else, a negative weight and more than 2,000 kg come back as a sentence.
+ * Anything else, a negative weight and more than 2,000 kg come back as a sentence; the last in the caller's words, where
+ * it has better ones.
  *
  * @example parseWeight('37.5', { unit: 'lb' }) // { ok: true, value: 17010 }
  * @example parseWeight('1,5 kg', { unit: 'lb', locale: 'de-DE' }) // { ok: true, value: 1500 }
  */
 export function parseWeight(
   text: string,
-  { unit, locale = 'en-US' }: { readonly unit: WeightUnit; readonly locale?: string },
+  { unit, locale = 'en-US', tooHeavy }: { readonly unit: WeightUnit; readonly locale?: string; readonly tooHeavy?: string },
 ): Result<number> {
   const exact = text.length > longestNumberText ? null : readWeight(tidyNumberText(text), { unit, locale });
   if (exact === null) {
@@ -52,7 +53,7 @@ export function parseWeight(
   }
   if (exact.numerator > BigInt(heaviestGrams) * exact.denominator) {
     const most = writeDecimal(Math.floor(weighedQuantity(heaviestGrams, unit) / 100), { decimals: 0, locale });
-    return { ok: false, message: `Write a weight of ${most} ${unit} or less.` };
+    return { ok: false, message: tooHeavy ?? `Write a weight of ${most} ${unit} or less.` };
   }
   return { ok: true, value: roundHalfUp(exact.numerator, exact.denominator) };
 }

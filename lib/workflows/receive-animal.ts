@@ -74,7 +74,7 @@ export async function recordHanging(actor: StaffActor, number: string, baseVersi
   requirePermission(actor, 'order.receive');
   const settings = await shopSettings();
   const shop = await shopView(settings);
-  const weight = parseWeight(weightText, shop);
+  const weight = parseWeight(weightText, { unit: shop.unit, locale: shop.locale, tooHeavy: 'That is more than any animal weighs. Read the scale again.' });
   if (!weight.ok) return refuseFields({ weight: weight.message });
   if (weight.value === 0) return refuseFields({ weight: 'Write what the scale shows; it reads more than nothing.' });
   const done = await changing(async (transaction) => {

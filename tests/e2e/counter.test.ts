@@ -27,7 +27,7 @@ test('the counter finds an order, takes the animal in, has the hunter asked, and
   await page.waitForURL(`**/staff/orders/${booked.number}`);
 
   await page.getByRole('link', { name: 'Take it in' }).click();
-  await page.getByLabel('Licence number').fill('AL-44821');
+  await page.getByLabel('License number').fill('AL-44821');
   await page.getByLabel('Tag, seal or confirmation').fill('0093-771');
   await page.getByLabel('Day it was killed').fill('2026-11-20');
   await page.getByLabel('Where: county, unit or estate').fill('Alder County');

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { AGE_CLASSES, DELIVERY_FORMS, SEXES, PUBLISHED_IDS, WOUND_SEVERITIES, publishedSpecies, PUBLISHED_SPECIES, FLESHES } from '@/lib/carcass';
-import { type ArrivalFormValues, type FormShop, SPOTS, spotsOf, arrivalValuesOf, parseArrivalForm, readArrivalForm } from '@/lib/forms';
+import { type ArrivalFormValues, SPOTS, spotsOf, arrivalValuesOf, parseArrivalForm, readArrivalForm } from '@/lib/forms';
 import { CONDITIONS, type ArrivalDetails, type DescribedAnimal } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
 import { anyFormShop, formShops, hostileTexts } from './any-form';
 
-const pounds: FormShop = { unit: 'lb', locale: 'en-US', species: PUBLISHED_SPECIES };
+const pounds = { unit: 'lb', locale: 'en-US', species: PUBLISHED_SPECIES, country: 'us' } as const;
 const today = '2026-11-25';
 const told: DescribedAnimal = {
   speciesId: 'white-tailed-deer', sex: 'female', ageClass: 'adult', weight: { grams: 70_000, basis: 'live' }, form: 'hide-on',
@@ -59,8 +59,8 @@ test('what was found is read part by part', () => {
 
 describe('a form is not taken', () => {
   test.each([
-    [{ licence: '' }, 'licence', 'Write the licence number. Without it the animal may not be taken in.'],
-    [{ licence: 'x'.repeat(41) }, 'licence', 'The licence number has room for 40 characters.'],
+    [{ licence: '' }, 'licence', 'Write the license number. Without it the animal may not be taken in.'],
+    [{ licence: 'x'.repeat(41) }, 'licence', 'The license number has room for 40 characters.'],
     [{ tag: '' }, 'tag', 'Write the tag, seal or confirmation number. Without it the animal may not be taken in.'],
     [{ tag: '---' }, 'tag', 'Write the tag, seal or confirmation number. Without it the animal may not be taken in.'],
     [{ killedOn: '' }, 'killedOn', 'Write the day it was killed.'],
@@ -77,6 +77,7 @@ describe('a form is not taken', () => {
     [{ weight: '1e9' }, 'weight', 'Write the weight as a number, for example 12.5 lb.'],
     [{ weight: '-120' }, 'weight', 'Write the weight as a number, for example 12.5 lb.'],
     [{ weight: '1200' }, 'weight', 'That would be a white-tailed deer of 1,530.6 lb alive. Weigh it again, or check the kind of weight.'],
+    [{ weight: '9000' }, 'weight', 'That is more than any white-tailed deer weighs. Weigh it again, or check the number.'],
     [{ weight: '12' }, 'weight', 'That would be a white-tailed deer of 15.3 lb alive. Weigh it again, or check the kind of weight.'],
     [{ weightBasis: '' }, 'weightBasis', 'Say which weight that is: alive, gutted with the hide on, hanging without hide, or boned.'],
     [{ temperature: 'cold' }, 'temperature', 'Write the temperature as a number, for example 40 °F.'],
@@ -85,6 +86,11 @@ describe('a form is not taken', () => {
     const outcome = parsed(changes);
     expect(outcome.ok ? {} : outcome.fieldErrors).toEqual({ [field]: sentence });
   });
+});
+
+test('a licence is spelled as in the country', () => {
+  const outcome = parseArrivalForm(filled({ licence: '' }), { speciesId: 'white-tailed-deer', shop: { ...pounds, country: 'uk' }, today });
+  expect(outcome).toMatchObject({ ok: false, fieldErrors: { licence: 'Write the licence number. Without it the animal may not be taken in.' } });
 });
 
 const anyFound: fc.Arbitrary<{ animal: DescribedAnimal; arrival: ArrivalDetails }> = fc

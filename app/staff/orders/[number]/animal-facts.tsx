@@ -1,4 +1,4 @@
-import { ageChoices, basisChoices, capital, chosenLabel, formChoices, sexChoices, zoneChoices } from '@/lib/forms';
+import { ageChoices, basisChoices, capital, chosenLabel, formChoices, licenceWord, sexChoices, zoneChoices } from '@/lib/forms';
 import { formatDay, formatTemperature, formatWeight } from '@/lib/units';
 import type { StaffOrder } from '@/lib/workflows/read-order';
 import { CONDITION_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
@@ -22,7 +22,7 @@ export function AnimalFacts({ order }: { readonly order: StaffOrder }) {
       <Fact name="Came as">{chosenLabel(formChoices(), known.form)}</Fact>
       {arrival ? (
         <>
-          <Fact name="Licence">{arrival.licence}</Fact>
+          <Fact name={capital(licenceWord(shop.nameCountry))}>{arrival.licence}</Fact>
           <Fact name="Tag">{arrival.tag}</Fact>
           <Fact name="Killed">
             {formatDay(arrival.killedOn, shop.locale)}, {arrival.killedWhere}

@@ -8,7 +8,7 @@ import { ActionForm } from '@/app/staff/_components/action-form';
 import { CONDITION_WORDS, FLESH_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
 import { type BodyPlan, FLESHES } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
-import type { Choice } from '@/lib/forms';
+import { type Choice, capital, licenceWord } from '@/lib/forms';
 import { CONDITIONS } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
 import type { WeightUnit } from '@/lib/units';
@@ -44,7 +44,7 @@ export function ReceiveForm({ order, title, values, days, unit, country, plan, s
             <section className="stack" aria-labelledby="papers">
               <h2 id="papers">Papers</h2>
               <div className="pair">
-                <Text name="licence" label="Licence number" answer={answer} isFirst />
+                <Text name="licence" label={`${capital(licenceWord(country))} number`} answer={answer} isFirst />
                 <Text name="tag" label="Tag, seal or confirmation" answer={answer} />
               </div>
               <Field id="killedOn" label="Day it was killed" error={answer.fieldErrors['killedOn']}>

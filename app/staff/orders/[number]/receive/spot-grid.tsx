@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { CarcassDrawing, type DrawnShapes } from '@/app/_components/carcass-drawing';
 import type { ChartPartState } from '@/app/_components/carcass-chart';
+import { ChartMarkIcon } from '@/app/_components/chart-mark';
 import { type BodyPlan, isSidedPart, partsOf } from '@/lib/carcass';
 import { type NameCountry, partName, sidedName } from '@/lib/cuts';
 import { SPOTS, capital, spotsOf } from '@/lib/forms';
@@ -20,7 +21,7 @@ export function SpotGrid({ shapes, values, country, plan }: SpotGridProps) {
     return {
       part,
       side: place,
-      state: state === 'absent' ? 'absent' : state === '' ? 'decided' : 'wounded',
+      state: state === 'absent' ? 'absent' : state === '' ? 'sound' : 'wounded',
       name,
       // The drawing is small here; the menus beside it carry the names.
       label: '',
@@ -83,6 +84,17 @@ export function SpotGrid({ shapes, values, country, plan }: SpotGridProps) {
           </figure>
         ))}
       </div>
+      {plan === 'four-legged' && (
+        <p className="row spot-key script-only" aria-hidden="true">
+          <span>Tap a part that is not sound:</span>
+          <span className="row">
+            <ChartMarkIcon state="wounded" /> hit
+          </span>
+          <span className="row">
+            <ChartMarkIcon state="absent" /> did not come
+          </span>
+        </p>
+      )}
     </div>
   );
 }
