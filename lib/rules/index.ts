@@ -1,6 +1,7 @@
 export { CAUTIONS, DEFERENCE, type Caution, type CautionId } from './cautions';
 export { findAll, hasStop } from './find-all';
 export { afterEdits } from './mend';
+export { RULE_EXAMPLES } from './examples';
 export { RULES } from './registry';
 export {
   SEVERITIES,
@@ -10,6 +11,7 @@ export {
   type Finding,
   type FindingPlace,
   type Rule,
+  type RuleExamples,
   type RuledOrder,
   type Severity,
   type Stage,

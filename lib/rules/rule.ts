@@ -74,10 +74,12 @@ type RuleFacts = {
   /** Safety and law rules cannot be softened by a shop. */
   readonly ground: 'safety' | 'law' | 'trade';
   readonly stages: readonly Stage[];
-  readonly examples: {
-    readonly valid: readonly ExampleOrder[];
-    readonly invalid: readonly { readonly order: ExampleOrder; readonly messages: readonly string[] }[];
-  };
+};
+
+/** Orders a rule has nothing to say of, and orders it has, with its exact sentences. */
+export type RuleExamples = {
+  readonly valid: readonly ExampleOrder[];
+  readonly invalid: readonly { readonly order: ExampleOrder; readonly messages: readonly string[] }[];
 };
 
 /** How a finding is mended: by at least one suggestion, the best first, or not by the hunter at all, and then why not. */

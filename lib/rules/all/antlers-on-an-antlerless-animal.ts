@@ -1,6 +1,6 @@
 import { PLAIN_INSTRUCTIONS, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
 
 type Antlerless = { readonly name: string };
 
@@ -33,21 +33,23 @@ export const antlersOnAnAntlerlessAnimal = defineRule<Antlerless>({
       consequence: `It stays a ${name}; if that is wrong, change its sex or age instead.`,
       edits: [{ kind: 'set-antlers', antlers: 'none' }],
     }),
-  examples: {
-    valid: [
-      exampleOrder({ instructions: { keep: KEPT }, facts: { sex: 'male' } }),
-      exampleOrder({ instructions: { keep: KEPT }, facts: { sex: 'unknown' } }),
-      exampleOrder({ facts: { sex: 'female' } }),
-    ],
-    invalid: [
-      { order: exampleOrder({ instructions: { keep: KEPT } }), messages: ['The antlers are to be kept, and this animal is down as a doe.'] },
-      {
-        order: exampleOrder({
-          instructions: { keep: { ...KEPT, antlers: 'whole-head' } },
-          facts: { speciesId: 'elk', sex: 'male', ageClass: 'young', weight: null },
-        }),
-        messages: ['The head is to be kept for its antlers, and this animal is down as a calf.'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const antlersOnAnAntlerlessAnimalExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ instructions: { keep: KEPT }, facts: { sex: 'male' } }),
+    exampleOrder({ instructions: { keep: KEPT }, facts: { sex: 'unknown' } }),
+    exampleOrder({ facts: { sex: 'female' } }),
+  ],
+  invalid: [
+    { order: exampleOrder({ instructions: { keep: KEPT } }), messages: ['The antlers are to be kept, and this animal is down as a doe.'] },
+    {
+      order: exampleOrder({
+        instructions: { keep: { ...KEPT, antlers: 'whole-head' } },
+        facts: { speciesId: 'elk', sex: 'male', ageClass: 'young', weight: null },
+      }),
+      messages: ['The head is to be kept for its antlers, and this animal is down as a calf.'],
+    },
+  ],
 });

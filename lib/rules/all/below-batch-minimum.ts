@@ -2,7 +2,7 @@ import { PRODUCTS, type PlannedProduct } from '@/lib/plan';
 import { formatWeight, roundedUp } from '@/lib/units';
 import { exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
 
 function tooSmall({ plan }: RuledOrder): readonly PlannedProduct[] {
   if (plan.doubles.length > 0) return [];
@@ -41,16 +41,18 @@ export const belowBatchMinimum = defineRule<PlannedProduct>({
       }),
     ];
   },
-  examples: {
-    valid: [
-      exampleOrder({ instructions: { products: [{ productId: 'snack-sticks', gameGrams: 4_000 }] } }),
-      exampleOrder({ instructions: { products: [{ productId: 'fresh-sausage', gameGrams: 200 }] } }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({ instructions: { products: [{ productId: 'snack-sticks', gameGrams: 1_361 }] } }),
-        messages: ['You asked for 3.0 lb of your meat in snack sticks; a batch takes 7.0 lb or more.'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const belowBatchMinimumExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ instructions: { products: [{ productId: 'snack-sticks', gameGrams: 4_000 }] } }),
+    exampleOrder({ instructions: { products: [{ productId: 'fresh-sausage', gameGrams: 200 }] } }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({ instructions: { products: [{ productId: 'snack-sticks', gameGrams: 1_361 }] } }),
+      messages: ['You asked for 3.0 lb of your meat in snack sticks; a batch takes 7.0 lb or more.'],
+    },
+  ],
 });

@@ -3,7 +3,7 @@ import type { InstructionLine } from '@/lib/instructions';
 import { isNamelessMeat } from '../delivered';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { defineRule } from '../rule';
+import { type RuleExamples, defineRule } from '../rule';
 import { joined, lineWords } from '../wording';
 
 type Nameless = { readonly lines: readonly InstructionLine[] };
@@ -41,20 +41,22 @@ export const bonedMeatHasNoNames = defineRule<Nameless>({
       }),
     ];
   },
-  examples: {
-    valid: [
-      exampleOrder({ facts: { form: 'boned-out' } }),
-      exampleOrder({ lines: [exampleLine('a', 'haunch', 'diced')], facts: { form: 'boned-out' } }),
-      exampleOrder({ lines: [exampleLine('a', 'topside', 'joint')], facts: { form: 'quartered' } }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({
-          lines: [exampleLine('a', 'topside', 'steaks'), exampleLine('b', 'rump', 'joint'), exampleLine('c', 'shoulder', 'mince')],
-          facts: { form: 'boned-out' },
-        }),
-        messages: ['The meat comes boned out, where topside steaks and rump joint cannot be told from the rest.'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const bonedMeatHasNoNamesExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ facts: { form: 'boned-out' } }),
+    exampleOrder({ lines: [exampleLine('a', 'haunch', 'diced')], facts: { form: 'boned-out' } }),
+    exampleOrder({ lines: [exampleLine('a', 'topside', 'joint')], facts: { form: 'quartered' } }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({
+        lines: [exampleLine('a', 'topside', 'steaks'), exampleLine('b', 'rump', 'joint'), exampleLine('c', 'shoulder', 'mince')],
+        facts: { form: 'boned-out' },
+      }),
+      messages: ['The meat comes boned out, where topside steaks and rump joint cannot be told from the rest.'],
+    },
+  ],
 });

@@ -1,7 +1,7 @@
 import type { DeliveryForm } from '@/lib/carcass';
 import { PLAIN_INSTRUCTIONS, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { defineRule } from '../rule';
+import { type RuleExamples, defineRule } from '../rule';
 
 type Skinned = { readonly form: Exclude<DeliveryForm, 'hide-on'> };
 
@@ -31,17 +31,19 @@ export const capeAfterSkinning = defineRule<Skinned>({
       consequence: 'No cape is skinned here; a hide you have at home stays yours.',
       edits: [{ kind: 'set-keep', item: 'cape', keep: false }],
     }),
-  examples: {
-    valid: [exampleOrder({ instructions: { keep: KEPT } }), exampleOrder({ facts: { form: 'skinned' } })],
-    invalid: [
-      {
-        order: exampleOrder({ instructions: { keep: KEPT }, facts: { form: 'skinned' } }),
-        messages: ['A cape is to be kept, and the animal comes already skinned.'],
-      },
-      {
-        order: exampleOrder({ instructions: { keep: KEPT }, facts: { form: 'quartered' } }),
-        messages: ['A cape is to be kept, and the animal comes in quarters, without its hide.'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const capeAfterSkinningExamples = (): RuleExamples => ({
+  valid: [exampleOrder({ instructions: { keep: KEPT } }), exampleOrder({ facts: { form: 'skinned' } })],
+  invalid: [
+    {
+      order: exampleOrder({ instructions: { keep: KEPT }, facts: { form: 'skinned' } }),
+      messages: ['A cape is to be kept, and the animal comes already skinned.'],
+    },
+    {
+      order: exampleOrder({ instructions: { keep: KEPT }, facts: { form: 'quartered' } }),
+      messages: ['A cape is to be kept, and the animal comes in quarters, without its hide.'],
+    },
+  ],
 });

@@ -5,7 +5,7 @@ import { type Range, formatWeight, formatWeightRange } from '@/lib/units';
 import { isNamelessMeat, missingPlaces } from '../delivered';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
 import { lineWords, partOfLine, sentence } from '../wording';
 
 /** A joint asked for and the largest that one piece of the carcass makes. Grams. */
@@ -54,31 +54,33 @@ export const jointLargerThanTheMuscle = defineRule<Oversize>({
       consequence: `Each piece as large as it comes, about ${formatWeight(piece.likely, order.words.unit)}.`,
       edits: [{ kind: 'set-size', lineId: line.id, size: { kind: 'as-seen-fit' } }],
     }),
-  examples: {
-    valid: [
-      exampleOrder({ lines: [exampleLine('a', 'topside', 'joint', { size: { kind: 'people', people: 4 } })] }),
-      exampleOrder({ lines: [exampleLine('a', 'haunch', 'boned-and-rolled', { size: { kind: 'weight', grams: 1_500 } })] }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({
-          lines: [
-            exampleLine('a', 'topside', 'joint', { size: { kind: 'people', people: 12 } }),
-            exampleLine('b', 'loin', 'portions', { size: { kind: 'weight', grams: 2_268 }, side: 'left' }),
-          ],
-        }),
-        messages: [
-          'Topside joint for 12 people takes about 5.3 lb in one piece; one topside of this animal makes about 2.3 lb (1.9 to 2.6).',
-          'You asked for left loin portions at 5.0 lb apiece; one loin of this animal makes about 3.0 lb (2.6 to 3.5).',
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const jointLargerThanTheMuscleExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ lines: [exampleLine('a', 'topside', 'joint', { size: { kind: 'people', people: 4 } })] }),
+    exampleOrder({ lines: [exampleLine('a', 'haunch', 'boned-and-rolled', { size: { kind: 'weight', grams: 1_500 } })] }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({
+        lines: [
+          exampleLine('a', 'topside', 'joint', { size: { kind: 'people', people: 12 } }),
+          exampleLine('b', 'loin', 'portions', { size: { kind: 'weight', grams: 2_268 }, side: 'left' }),
         ],
-      },
-      {
-        order: exampleOrder({
-          lines: [exampleLine('a', 'saddle', 'boned-and-rolled', { size: { kind: 'weight', grams: 9_000 } })],
-          words: { country: 'us', unit: 'kg' },
-        }),
-        messages: ['You asked for saddle boned, rolled and tied at 9.00 kg apiece; the saddle of this animal makes about 3.03 kg (2.62 to 3.46).'],
-      },
-    ],
-  },
+      }),
+      messages: [
+        'Topside joint for 12 people takes about 5.3 lb in one piece; one topside of this animal makes about 2.3 lb (1.9 to 2.6).',
+        'You asked for left loin portions at 5.0 lb apiece; one loin of this animal makes about 3.0 lb (2.6 to 3.5).',
+      ],
+    },
+    {
+      order: exampleOrder({
+        lines: [exampleLine('a', 'saddle', 'boned-and-rolled', { size: { kind: 'weight', grams: 9_000 } })],
+        words: { country: 'us', unit: 'kg' },
+      }),
+      messages: ['You asked for saddle boned, rolled and tied at 9.00 kg apiece; the saddle of this animal makes about 3.03 kg (2.62 to 3.46).'],
+    },
+  ],
 });

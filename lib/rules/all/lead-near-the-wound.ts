@@ -1,7 +1,7 @@
 import type { PartPlace } from '@/lib/carcass';
 import { minceName } from '@/lib/cuts';
 import { exampleOrder } from '../example-order';
-import { defineRule } from '../rule';
+import { type RuleExamples, defineRule } from '../rule';
 import { partsNoun } from '../wording';
 
 type Struck = { readonly wounds: readonly PartPlace[] };
@@ -26,26 +26,28 @@ export const leadNearTheWound = defineRule<Struck>({
     return `Meat round the ${wound} in ${partsNoun(wounds, words).text} is cut away wide and stays out of the ${minceName(words.country)}.`;
   },
   noSuggestionBecause: 'The cutter does it in any case; there is nothing to choose.',
-  examples: {
-    valid: [exampleOrder()],
-    invalid: [
-      {
-        order: exampleOrder({ facts: { wounds: [{ part: 'shoulder', place: 'left', severity: 'heavy' }] } }),
-        messages: ['Meat round the wound in the left shoulder is cut away wide and stays out of the mince.'],
-      },
-      {
-        order: exampleOrder({
-          facts: {
-            wounds: [
-              { part: 'shoulder', place: 'right', severity: 'heavy' },
-              { part: 'ribs', place: 'left', severity: 'light' },
-              { part: 'ribs', place: 'right', severity: 'light' },
-            ],
-          },
-          words: { country: 'us', unit: 'lb' },
-        }),
-        messages: ['Meat round the wounds in the right shoulder and the ribs and flank on both sides is cut away wide and stays out of the ground meat.'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const leadNearTheWoundExamples = (): RuleExamples => ({
+  valid: [exampleOrder()],
+  invalid: [
+    {
+      order: exampleOrder({ facts: { wounds: [{ part: 'shoulder', place: 'left', severity: 'heavy' }] } }),
+      messages: ['Meat round the wound in the left shoulder is cut away wide and stays out of the mince.'],
+    },
+    {
+      order: exampleOrder({
+        facts: {
+          wounds: [
+            { part: 'shoulder', place: 'right', severity: 'heavy' },
+            { part: 'ribs', place: 'left', severity: 'light' },
+            { part: 'ribs', place: 'right', severity: 'light' },
+          ],
+        },
+        words: { country: 'us', unit: 'lb' },
+      }),
+      messages: ['Meat round the wounds in the right shoulder and the ribs and flank on both sides is cut away wide and stays out of the ground meat.'],
+    },
+  ],
 });

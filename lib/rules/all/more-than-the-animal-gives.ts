@@ -1,5 +1,5 @@
 import { exampleLine, exampleOrder } from '../example-order';
-import { defineRule } from '../rule';
+import { type RuleExamples, defineRule } from '../rule';
 import {
   type ShortPromise,
   askedWords,
@@ -25,29 +25,31 @@ export const moreThanTheAnimalGives = defineRule<ShortPromise>({
   part: partOfPromise,
   message: (data, order) => `You asked for ${askedWords(data, order)}; ${givesWords(data, order)}.`,
   suggestions: lessSuggestions,
-  examples: {
-    valid: [
-      exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { askedGrams: 2_000 })] }),
-      exampleOrder({
-        lines: [exampleLine('a', 'haunch', 'on-the-bone'), exampleLine('b', 'topside', 'joint', { askedGrams: 90_000 })],
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const moreThanTheAnimalGivesExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { askedGrams: 2_000 })] }),
+    exampleOrder({
+      lines: [exampleLine('a', 'haunch', 'on-the-bone'), exampleLine('b', 'topside', 'joint', { askedGrams: 90_000 })],
+    }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({ lines: [exampleLine('a', 'loin', 'chops', { askedGrams: 13_608 })] }),
+      messages: ['You asked for 30.0 lb of loin chops on the bone; this animal gives about 13.2 lb (12.0 to 14.5).'],
+    },
+    {
+      order: exampleOrder({ instructions: { products: [{ productId: 'fresh-sausage', gameGrams: 40_000 }] } }),
+      messages: ['You asked for 88.2 lb of your meat in fresh sausage; what is left for grinding is about 44.5 lb (39.9 to 49.1).'],
+    },
+    {
+      order: exampleOrder({
+        instructions: { rest: 'undecided', products: [{ productId: 'fresh-sausage', gameGrams: 4_000 }] },
+        words: { country: 'us', unit: 'kg' },
       }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({ lines: [exampleLine('a', 'loin', 'chops', { askedGrams: 13_608 })] }),
-        messages: ['You asked for 30.0 lb of loin chops on the bone; this animal gives about 13.2 lb (12.0 to 14.5).'],
-      },
-      {
-        order: exampleOrder({ instructions: { products: [{ productId: 'fresh-sausage', gameGrams: 40_000 }] } }),
-        messages: ['You asked for 88.2 lb of your meat in fresh sausage; what is left for grinding is about 44.5 lb (39.9 to 49.1).'],
-      },
-      {
-        order: exampleOrder({
-          instructions: { rest: 'undecided', products: [{ productId: 'fresh-sausage', gameGrams: 4_000 }] },
-          words: { country: 'us', unit: 'kg' },
-        }),
-        messages: ['You asked for 4.00 kg of your meat in fresh sausage; nothing is left for grinding.'],
-      },
-    ],
-  },
+      messages: ['You asked for 4.00 kg of your meat in fresh sausage; nothing is left for grinding.'],
+    },
+  ],
 });

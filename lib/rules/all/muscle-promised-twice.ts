@@ -3,7 +3,7 @@ import { CUTS, TARGETS, TARGET_IDS, targetName } from '@/lib/cuts';
 import { type Edit, type InstructionLine, placesOfLine } from '@/lib/instructions';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { cutWords, joined, lineWords, muscleWords, partOfLine, sentence, tissueNoun } from '../wording';
 
 /** Two lines that want the same tissues; first is the one written first. */
@@ -118,39 +118,41 @@ export const musclePromisedTwice = defineRule<Clash>({
     ...keepOne(clash.first, clash.second, order),
     ...keepOne(clash.second, clash.first, order),
   ],
-  examples: {
-    valid: [
-      exampleOrder({ lines: [exampleLine('a', 'haunch', 'on-the-bone', { side: 'left' }), exampleLine('b', 'topside', 'joint', { side: 'right' })] }),
-      exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone')] }),
-      exampleOrder({ lines: [exampleLine('a', 'rib-rack', 'rack'), exampleLine('b', 'flank', 'mince')] }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({ lines: [exampleLine('a', 'haunch', 'on-the-bone', { side: 'left' }), exampleLine('b', 'topside', 'joint')] }),
-        messages: ['The left topside is promised twice: left haunch whole on the bone, and topside joint.'],
-      },
-      {
-        order: exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone'), exampleLine('b', 'loin', 'medallions')] }),
-        messages: ['Both loins are promised twice: saddle whole on the bone, and loin medallions.'],
-      },
-      {
-        order: exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone'), exampleLine('b', 'fillet', 'whole')] }),
-        messages: ['Both fillets are promised twice: saddle whole on the bone, and fillet in one piece.'],
-      },
-      {
-        order: exampleOrder({ lines: [exampleLine('a', 'haunch', 'steaks'), exampleLine('b', 'topside', 'joint', { side: 'right' })] }),
-        messages: ['The right topside is promised twice: haunch steaks, and right topside joint.'],
-      },
-      {
-        order: exampleOrder({
-          lines: [exampleLine('a', 'haunch', 'diced'), exampleLine('b', 'haunch', 'mince', { side: 'right' }), exampleLine('c', 'neck', 'diced'), exampleLine('d', 'neck', 'on-the-bone')],
-          words: { country: 'us', unit: 'lb' },
-        }),
-        messages: [
-          'The right hind leg is promised twice: hind leg for stew meat, and right hind leg to be ground.',
-          'The neck is promised twice: neck for stew meat, and neck whole on the bone.',
-        ],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const musclePromisedTwiceExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ lines: [exampleLine('a', 'haunch', 'on-the-bone', { side: 'left' }), exampleLine('b', 'topside', 'joint', { side: 'right' })] }),
+    exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone')] }),
+    exampleOrder({ lines: [exampleLine('a', 'rib-rack', 'rack'), exampleLine('b', 'flank', 'mince')] }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({ lines: [exampleLine('a', 'haunch', 'on-the-bone', { side: 'left' }), exampleLine('b', 'topside', 'joint')] }),
+      messages: ['The left topside is promised twice: left haunch whole on the bone, and topside joint.'],
+    },
+    {
+      order: exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone'), exampleLine('b', 'loin', 'medallions')] }),
+      messages: ['Both loins are promised twice: saddle whole on the bone, and loin medallions.'],
+    },
+    {
+      order: exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone'), exampleLine('b', 'fillet', 'whole')] }),
+      messages: ['Both fillets are promised twice: saddle whole on the bone, and fillet in one piece.'],
+    },
+    {
+      order: exampleOrder({ lines: [exampleLine('a', 'haunch', 'steaks'), exampleLine('b', 'topside', 'joint', { side: 'right' })] }),
+      messages: ['The right topside is promised twice: haunch steaks, and right topside joint.'],
+    },
+    {
+      order: exampleOrder({
+        lines: [exampleLine('a', 'haunch', 'diced'), exampleLine('b', 'haunch', 'mince', { side: 'right' }), exampleLine('c', 'neck', 'diced'), exampleLine('d', 'neck', 'on-the-bone')],
+        words: { country: 'us', unit: 'lb' },
+      }),
+      messages: [
+        'The right hind leg is promised twice: hind leg for stew meat, and right hind leg to be ground.',
+        'The neck is promised twice: neck for stew meat, and neck whole on the bone.',
+      ],
+    },
+  ],
 });

@@ -1,7 +1,7 @@
 import { diseaseWords } from '../disease';
 import { PLAIN_INSTRUCTIONS, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
 
 type Carried = 'bones' | 'head';
 
@@ -49,27 +49,29 @@ export const noBonesHomeFromDiseaseZone = defineRule<Carried>({
   message: (what, { circumstances }) =>
     `${what === 'bones' ? 'Bones do' : 'A whole head does'} not go home with ${diseaseWords(circumstances) ?? ''}; your local rule decides.`,
   suggestions,
-  examples: {
-    valid: [
-      exampleOrder({ instructions: { keep: { ...KEPT, bones: true, antlers: 'whole-head' } } }),
-      exampleOrder({ instructions: { keep: { ...KEPT, antlers: 'skull-plate' } }, circumstances: { diseaseZone: true } }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({
-          instructions: { keep: { ...KEPT, bones: true, antlers: 'whole-head' } },
-          facts: { sex: 'male' },
-          circumstances: { diseaseZone: true },
-        }),
-        messages: [
-          'Bones do not go home with an animal from a disease zone; your local rule decides.',
-          'A whole head does not go home with an animal from a disease zone; your local rule decides.',
-        ],
-      },
-      {
-        order: exampleOrder({ instructions: { keep: { ...KEPT, antlers: 'whole-head' } }, circumstances: { test: 'pending' } }),
-        messages: ['A whole head does not go home with an animal whose disease test is not back; your local rule decides.'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const noBonesHomeFromDiseaseZoneExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ instructions: { keep: { ...KEPT, bones: true, antlers: 'whole-head' } } }),
+    exampleOrder({ instructions: { keep: { ...KEPT, antlers: 'skull-plate' } }, circumstances: { diseaseZone: true } }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({
+        instructions: { keep: { ...KEPT, bones: true, antlers: 'whole-head' } },
+        facts: { sex: 'male' },
+        circumstances: { diseaseZone: true },
+      }),
+      messages: [
+        'Bones do not go home with an animal from a disease zone; your local rule decides.',
+        'A whole head does not go home with an animal from a disease zone; your local rule decides.',
+      ],
+    },
+    {
+      order: exampleOrder({ instructions: { keep: { ...KEPT, antlers: 'whole-head' } }, circumstances: { test: 'pending' } }),
+      messages: ['A whole head does not go home with an animal whose disease test is not back; your local rule decides.'],
+    },
+  ],
 });

@@ -3,7 +3,7 @@ import type { Edit, InstructionLine } from '@/lib/instructions';
 import { diseaseWords } from '../disease';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { lineWords, partOfLine, sentence } from '../wording';
 
 /** The cut that keeps the wish closest without spine or saw. The rack has none: its rib meat goes to mince. */
@@ -65,45 +65,47 @@ export const noSawnBoneFromDiseaseZone = defineRule<InstructionLine>({
       : `No spine goes home with ${animal}, and ${wish} would hold it; your local rule decides.`;
   },
   suggestions,
-  examples: {
-    valid: [
-      exampleOrder({ lines: [exampleLine('a', 'loin', 'chops'), exampleLine('b', 'neck', 'on-the-bone')] }),
-      exampleOrder({
-        lines: [exampleLine('a', 'haunch', 'on-the-bone'), exampleLine('b', 'loin', 'medallions')],
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const noSawnBoneFromDiseaseZoneExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ lines: [exampleLine('a', 'loin', 'chops'), exampleLine('b', 'neck', 'on-the-bone')] }),
+    exampleOrder({
+      lines: [exampleLine('a', 'haunch', 'on-the-bone'), exampleLine('b', 'loin', 'medallions')],
+      circumstances: { diseaseZone: true },
+    }),
+    exampleOrder({ lines: [exampleLine('a', 'loin', 'chops')], circumstances: { test: 'negative' } }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({
+        lines: [
+          exampleLine('a', 'loin', 'chops', { side: 'left' }),
+          exampleLine('b', 'neck', 'on-the-bone'),
+          exampleLine('c', 'hind-shank', 'shank-slices'),
+          exampleLine('d', 'rib-rack', 'rack'),
+        ],
         circumstances: { diseaseZone: true },
       }),
-      exampleOrder({ lines: [exampleLine('a', 'loin', 'chops')], circumstances: { test: 'negative' } }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({
-          lines: [
-            exampleLine('a', 'loin', 'chops', { side: 'left' }),
-            exampleLine('b', 'neck', 'on-the-bone'),
-            exampleLine('c', 'hind-shank', 'shank-slices'),
-            exampleLine('d', 'rib-rack', 'rack'),
-          ],
-          circumstances: { diseaseZone: true },
-        }),
-        messages: [
-          'No bone is sawn on an animal from a disease zone, and left loin chops on the bone would take the saw; your local rule decides.',
-          'No spine goes home with an animal from a disease zone, and neck whole on the bone would hold it; your local rule decides.',
-          'No bone is sawn on an animal from a disease zone, and hind shank in sawn slices would take the saw; your local rule decides.',
-          'No bone is sawn on an animal from a disease zone, and rib rack on the bone would take the saw; your local rule decides.',
-        ],
-      },
-      {
-        order: exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone')], circumstances: { test: 'pending' } }),
-        messages: ['No spine goes home with an animal whose disease test is not back, and saddle whole on the bone would hold it; your local rule decides.'],
-      },
-      {
-        order: exampleOrder({
-          lines: [exampleLine('a', 'loin', 'chops')],
-          circumstances: { diseaseZone: true, test: 'positive' },
-          words: { country: 'us', unit: 'lb' },
-        }),
-        messages: ['No bone is sawn on an animal that tested positive, and backstrap bone-in chops would take the saw; your local rule decides.'],
-      },
-    ],
-  },
+      messages: [
+        'No bone is sawn on an animal from a disease zone, and left loin chops on the bone would take the saw; your local rule decides.',
+        'No spine goes home with an animal from a disease zone, and neck whole on the bone would hold it; your local rule decides.',
+        'No bone is sawn on an animal from a disease zone, and hind shank in sawn slices would take the saw; your local rule decides.',
+        'No bone is sawn on an animal from a disease zone, and rib rack on the bone would take the saw; your local rule decides.',
+      ],
+    },
+    {
+      order: exampleOrder({ lines: [exampleLine('a', 'saddle', 'on-the-bone')], circumstances: { test: 'pending' } }),
+      messages: ['No spine goes home with an animal whose disease test is not back, and saddle whole on the bone would hold it; your local rule decides.'],
+    },
+    {
+      order: exampleOrder({
+        lines: [exampleLine('a', 'loin', 'chops')],
+        circumstances: { diseaseZone: true, test: 'positive' },
+        words: { country: 'us', unit: 'lb' },
+      }),
+      messages: ['No bone is sawn on an animal that tested positive, and backstrap bone-in chops would take the saw; your local rule decides.'],
+    },
+  ],
 });

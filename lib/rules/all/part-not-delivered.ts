@@ -4,7 +4,7 @@ import { type InstructionLine, placesOfLine } from '@/lib/instructions';
 import { isBoneMissing, missingPlaces, soundSide } from '../delivered';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { lineWords, partOfLine, partsNoun, sentence } from '../wording';
 
 /** A line cut from something that did not come: the meat at these places, or only the bone it would keep. */
@@ -80,39 +80,41 @@ export const partNotDelivered = defineRule<Absent>({
     return isWholeGone ? `${absence}, so ${lineWords(line, words)} cannot be had.` : `${absence}, so ${lineWords(line, words)} can come only from the ${other}.`;
   },
   suggestions,
-  examples: {
-    valid: [
-      exampleOrder({ lines: [exampleLine('a', 'fillet', 'whole')] }),
-      exampleOrder({
-        lines: [exampleLine('a', 'fillet', 'whole', { side: 'right' }), exampleLine('b', 'saddle', 'on-the-bone')],
-        facts: { missing: [{ part: 'fillet', place: 'left' }] },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const partNotDeliveredExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ lines: [exampleLine('a', 'fillet', 'whole')] }),
+    exampleOrder({
+      lines: [exampleLine('a', 'fillet', 'whole', { side: 'right' }), exampleLine('b', 'saddle', 'on-the-bone')],
+      facts: { missing: [{ part: 'fillet', place: 'left' }] },
+    }),
+    exampleOrder({ lines: [exampleLine('a', 'haunch', 'on-the-bone'), exampleLine('b', 'loin', 'medallions')], facts: { form: 'quartered' } }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({ lines: [exampleLine('a', 'fillet', 'whole')], facts: { missing: [{ part: 'fillet', place: 'left' }] } }),
+      messages: ['The left fillet is not with this animal, so fillet in one piece can come only from the right.'],
+    },
+    {
+      order: exampleOrder({
+        lines: [exampleLine('a', 'fillet', 'medallions')],
+        facts: { missing: [{ part: 'fillet', place: 'left' }, { part: 'fillet', place: 'right' }] },
+        words: { country: 'us', unit: 'lb' },
       }),
-      exampleOrder({ lines: [exampleLine('a', 'haunch', 'on-the-bone'), exampleLine('b', 'loin', 'medallions')], facts: { form: 'quartered' } }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({ lines: [exampleLine('a', 'fillet', 'whole')], facts: { missing: [{ part: 'fillet', place: 'left' }] } }),
-        messages: ['The left fillet is not with this animal, so fillet in one piece can come only from the right.'],
-      },
-      {
-        order: exampleOrder({
-          lines: [exampleLine('a', 'fillet', 'medallions')],
-          facts: { missing: [{ part: 'fillet', place: 'left' }, { part: 'fillet', place: 'right' }] },
-          words: { country: 'us', unit: 'lb' },
-        }),
-        messages: ['Neither tenderloin is with this animal, so tenderloin medallions cannot be had.'],
-      },
-      {
-        order: exampleOrder({
-          lines: [exampleLine('a', 'neck', 'diced'), exampleLine('b', 'loin', 'chops'), exampleLine('c', 'rib-rack', 'rack', { side: 'left' })],
-          facts: { form: 'quartered' },
-        }),
-        messages: [
-          'The neck is not with this animal, so neck diced for stewing cannot be had.',
-          'The back comes off the bone in quarters, so loin chops on the bone cannot be had.',
-          'The left ribs and flank are not with this animal, so left rib rack on the bone cannot be had.',
-        ],
-      },
-    ],
-  },
+      messages: ['Neither tenderloin is with this animal, so tenderloin medallions cannot be had.'],
+    },
+    {
+      order: exampleOrder({
+        lines: [exampleLine('a', 'neck', 'diced'), exampleLine('b', 'loin', 'chops'), exampleLine('c', 'rib-rack', 'rack', { side: 'left' })],
+        facts: { form: 'quartered' },
+      }),
+      messages: [
+        'The neck is not with this animal, so neck diced for stewing cannot be had.',
+        'The back comes off the bone in quarters, so loin chops on the bone cannot be had.',
+        'The left ribs and flank are not with this animal, so left rib rack on the bone cannot be had.',
+      ],
+    },
+  ],
 });

@@ -17,7 +17,7 @@ import type { Edit } from '@/lib/instructions';
 import { formatWeight } from '@/lib/units';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { cutWords, joined, muscleWords, partWords, sentence, tissueNoun } from '../wording';
 
 /** Undecided muscles of one part on one side or both, or of the whole animal where they lie in more than two parts. */
@@ -133,71 +133,73 @@ export const partWithoutDestination = defineRule<Unsaid>({
   message: (data, order) =>
     `Nothing is said ${data.part ? '' : 'yet '}about ${nameOf(data, order)} (about ${formatWeight(data.grams, order.words.unit)}).`,
   suggestions,
-  examples: {
-    valid: [
-      exampleOrder(),
-      exampleOrder({
-        lines: (['haunch', 'shoulder', 'ribs', 'neck', 'loin', 'fillet'] as const).map((target) => exampleLine(target, target, 'mince')),
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const partWithoutDestinationExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder(),
+    exampleOrder({
+      lines: (['haunch', 'shoulder', 'ribs', 'neck', 'loin', 'fillet'] as const).map((target) => exampleLine(target, target, 'mince')),
+      instructions: { rest: 'undecided' },
+    }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({ instructions: { rest: 'undecided' } }),
+      messages: ['Nothing is said yet about the meat of this animal (about 45.4 lb).'],
+    },
+    {
+      order: exampleOrder({
+        lines: [exampleLine('a', 'loin', 'whole', { side: 'left' }), exampleLine('b', 'fillet', 'whole'), exampleLine('c', 'topside', 'joint')],
         instructions: { rest: 'undecided' },
       }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({ instructions: { rest: 'undecided' } }),
-        messages: ['Nothing is said yet about the meat of this animal (about 45.4 lb).'],
-      },
-      {
-        order: exampleOrder({
-          lines: [exampleLine('a', 'loin', 'whole', { side: 'left' }), exampleLine('b', 'fillet', 'whole'), exampleLine('c', 'topside', 'joint')],
-          instructions: { rest: 'undecided' },
-        }),
-        messages: ['Nothing is said yet about the right loin, both haunches, both shoulders, the neck and the ribs and flank on both sides (about 35.8 lb).'],
-      },
-      {
-        order: exampleOrder({
-          lines: [
-            exampleLine('a', 'haunch', 'diced', { side: 'right' }),
-            exampleLine('b', 'topside', 'joint', { side: 'left' }),
-            exampleLine('c', 'fillet', 'whole'),
-            exampleLine('d', 'loin', 'whole', { side: 'right' }),
-            ...(['shoulder', 'ribs', 'neck'] as const).map((target) => exampleLine(target, target, 'mince')),
-          ],
-          instructions: { rest: 'undecided' },
-        }),
-        messages: [
-          'Nothing is said about the left loin (about 3.1 lb).',
-          'Nothing is said about the rest of the left haunch (about 7.3 lb).',
+      messages: ['Nothing is said yet about the right loin, both haunches, both shoulders, the neck and the ribs and flank on both sides (about 35.8 lb).'],
+    },
+    {
+      order: exampleOrder({
+        lines: [
+          exampleLine('a', 'haunch', 'diced', { side: 'right' }),
+          exampleLine('b', 'topside', 'joint', { side: 'left' }),
+          exampleLine('c', 'fillet', 'whole'),
+          exampleLine('d', 'loin', 'whole', { side: 'right' }),
+          ...(['shoulder', 'ribs', 'neck'] as const).map((target) => exampleLine(target, target, 'mince')),
         ],
-      },
-      {
-        order: exampleOrder({
-          lines: (['haunch', 'ribs', 'neck', 'loin', 'fillet'] as const).map((target) => exampleLine(target, target, 'mince')),
-          instructions: { rest: 'undecided' },
-          words: { country: 'us', unit: 'kg' },
-        }),
-        messages: ['Nothing is said about both shoulders (about 4.12 kg).'],
-      },
-      {
-        order: exampleOrder({
-          lines: [
-            exampleLine('f', 'flank', 'mince'),
-            exampleLine('s', 'silverside', 'steaks'),
-            exampleLine('r', 'rump', 'steaks'),
-            exampleLine('t', 'topside', 'joint'),
-            exampleLine('c', 'salmon-cut', 'whole'),
-            ...(['shoulder', 'neck', 'loin', 'fillet'] as const).map((target) => exampleLine(target, target, 'mince')),
-          ],
-          instructions: { rest: 'undecided' },
-        }),
-        messages: [
-          'Nothing is said about the hind shank and thick flank on both sides (about 6.4 lb).',
-          'Nothing is said about the rib meat on both sides (about 3.3 lb).',
+        instructions: { rest: 'undecided' },
+      }),
+      messages: [
+        'Nothing is said about the left loin (about 3.1 lb).',
+        'Nothing is said about the rest of the left haunch (about 7.3 lb).',
+      ],
+    },
+    {
+      order: exampleOrder({
+        lines: (['haunch', 'ribs', 'neck', 'loin', 'fillet'] as const).map((target) => exampleLine(target, target, 'mince')),
+        instructions: { rest: 'undecided' },
+        words: { country: 'us', unit: 'kg' },
+      }),
+      messages: ['Nothing is said about both shoulders (about 4.12 kg).'],
+    },
+    {
+      order: exampleOrder({
+        lines: [
+          exampleLine('f', 'flank', 'mince'),
+          exampleLine('s', 'silverside', 'steaks'),
+          exampleLine('r', 'rump', 'steaks'),
+          exampleLine('t', 'topside', 'joint'),
+          exampleLine('c', 'salmon-cut', 'whole'),
+          ...(['shoulder', 'neck', 'loin', 'fillet'] as const).map((target) => exampleLine(target, target, 'mince')),
         ],
-      },
-      {
-        order: exampleOrder({ instructions: { rest: 'undecided' }, facts: { form: 'boned-out' } }),
-        messages: ['Nothing is said yet about the boned meat (about 45.4 lb).'],
-      },
-    ],
-  },
+        instructions: { rest: 'undecided' },
+      }),
+      messages: [
+        'Nothing is said about the hind shank and thick flank on both sides (about 6.4 lb).',
+        'Nothing is said about the rib meat on both sides (about 3.3 lb).',
+      ],
+    },
+    {
+      order: exampleOrder({ instructions: { rest: 'undecided' }, facts: { form: 'boned-out' } }),
+      messages: ['Nothing is said yet about the boned meat (about 45.4 lb).'],
+    },
+  ],
 });

@@ -3,7 +3,7 @@ import { minceName } from '@/lib/cuts';
 import { PRODUCTS } from '@/lib/plan';
 import { exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { sentence } from '../wording';
 
 type Pork = { readonly in: 'mince' } | { readonly in: 'product'; readonly productId: ProductId };
@@ -57,32 +57,34 @@ export const porkInANoPorkOrder = defineRule<Pork>({
       ? `Pork fat is to go into the ${minceName(words.country)}, and this order is to be without pork.`
       : `${sentence(PRODUCTS[found.productId].name)} is made with pork, and this order is to be without pork.`,
   suggestions,
-  examples: {
-    valid: [
-      exampleOrder({ instructions: { mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 } } }),
-      exampleOrder({ instructions: { noPork: true, mince: { addedFat: 'beef', fatPercent: 15, packGrams: 454 } } }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({
-          instructions: {
-            noPork: true,
-            mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 },
-            products: [{ productId: 'fresh-sausage', gameGrams: 2_000 }],
-          },
-        }),
-        messages: [
-          'Pork fat is to go into the mince, and this order is to be without pork.',
-          'Fresh sausage is made with pork, and this order is to be without pork.',
-        ],
-      },
-      {
-        order: exampleOrder({
-          instructions: { noPork: true, mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 } },
-          words: { country: 'us', unit: 'lb' },
-        }),
-        messages: ['Pork fat is to go into the ground meat, and this order is to be without pork.'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const porkInANoPorkOrderExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ instructions: { mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 } } }),
+    exampleOrder({ instructions: { noPork: true, mince: { addedFat: 'beef', fatPercent: 15, packGrams: 454 } } }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({
+        instructions: {
+          noPork: true,
+          mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 },
+          products: [{ productId: 'fresh-sausage', gameGrams: 2_000 }],
+        },
+      }),
+      messages: [
+        'Pork fat is to go into the mince, and this order is to be without pork.',
+        'Fresh sausage is made with pork, and this order is to be without pork.',
+      ],
+    },
+    {
+      order: exampleOrder({
+        instructions: { noPork: true, mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 } },
+        words: { country: 'us', unit: 'lb' },
+      }),
+      messages: ['Pork fat is to go into the ground meat, and this order is to be without pork.'],
+    },
+  ],
 });

@@ -1,5 +1,5 @@
 import { exampleLine, exampleOrder } from '../example-order';
-import { defineRule } from '../rule';
+import { type RuleExamples, defineRule } from '../rule';
 import {
   type ShortPromise,
   askedWords,
@@ -25,23 +25,25 @@ export const probablyShort = defineRule<ShortPromise>({
   part: partOfPromise,
   message: (data, order) => `You asked for ${askedWords(data, order)}, and it may fall short: ${givesWords(data, order)}.`,
   suggestions: lessSuggestions,
-  examples: {
-    valid: [
-      exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { askedGrams: 2_000 })] }),
-      exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { askedGrams: 90_000 })] }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { askedGrams: 2_850 })] }),
-        messages: ['You asked for 6.3 lb of loin medallions, and it may fall short: this animal gives about 5.9 lb (5.0 to 6.7).'],
-      },
-      {
-        order: exampleOrder({
-          instructions: { products: [{ productId: 'fresh-sausage', gameGrams: 21_000 }] },
-          words: { country: 'us', unit: 'kg' },
-        }),
-        messages: ['You asked for 21.00 kg of your meat in fresh sausage, and it may fall short: what is left for grinding is about 20.16 kg (18.09 to 22.29).'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const probablyShortExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { askedGrams: 2_000 })] }),
+    exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { askedGrams: 90_000 })] }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { askedGrams: 2_850 })] }),
+      messages: ['You asked for 6.3 lb of loin medallions, and it may fall short: this animal gives about 5.9 lb (5.0 to 6.7).'],
+    },
+    {
+      order: exampleOrder({
+        instructions: { products: [{ productId: 'fresh-sausage', gameGrams: 21_000 }] },
+        words: { country: 'us', unit: 'kg' },
+      }),
+      messages: ['You asked for 21.00 kg of your meat in fresh sausage, and it may fall short: what is left for grinding is about 20.16 kg (18.09 to 22.29).'],
+    },
+  ],
 });

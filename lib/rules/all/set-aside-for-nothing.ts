@@ -3,7 +3,7 @@ import { PRODUCTS } from '@/lib/plan';
 import { type Range, formatWeight, formatWeightRange, roundedDown } from '@/lib/units';
 import { exampleLine, exampleOrder } from '../example-order';
 import { afterEdits, mend } from '../mend';
-import { type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
 import { joined, lineWords, partOfLine } from '../wording';
 
 type Idle = { readonly lines: readonly [InstructionLine, ...InstructionLine[]]; readonly set: Range };
@@ -49,21 +49,23 @@ export const setAsideForNothing = defineRule<Idle>({
       }),
     ];
   },
-  examples: {
-    valid: [
-      exampleOrder({
-        lines: [exampleLine('a', 'topside', 'set-aside-whole')],
-        instructions: { products: [{ productId: 'jerky', gameGrams: 2_300 }] },
-      }),
-      exampleOrder({ lines: [exampleLine('a', 'topside', 'joint')] }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({ lines: [exampleLine('a', 'topside', 'set-aside-whole')] }),
-        messages: ['About 4.9 lb (4.3 to 5.6) of whole muscle is set aside, and no jerky is asked for.'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const setAsideForNothingExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({
+      lines: [exampleLine('a', 'topside', 'set-aside-whole')],
+      instructions: { products: [{ productId: 'jerky', gameGrams: 2_300 }] },
+    }),
+    exampleOrder({ lines: [exampleLine('a', 'topside', 'joint')] }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({ lines: [exampleLine('a', 'topside', 'set-aside-whole')] }),
+      messages: ['About 4.9 lb (4.3 to 5.6) of whole muscle is set aside, and no jerky is asked for.'],
+    },
+  ],
 });
 
 function capitalised(text: string): string {

@@ -2,7 +2,7 @@ import { CUTS } from '@/lib/cuts';
 import type { InstructionLine } from '@/lib/instructions';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
 import { lineWords, partOfLine, sentence, thicknessWords } from '../wording';
 
 type Odd = { readonly line: InstructionLine; readonly asked: number; readonly nearest: number };
@@ -51,32 +51,34 @@ export const sliceTooThinOrTooThick = defineRule<Odd>({
       edits: [{ kind: 'set-size', lineId: line.id, size: { kind: 'as-seen-fit' } }],
     }),
   ],
-  examples: {
-    valid: [
-      exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { size: { kind: 'thickness', thicknessMm: 10 } })] }),
-      exampleOrder({ lines: [exampleLine('a', 'topside', 'steaks', { size: { kind: 'thickness', thicknessMm: 51 } })] }),
-      exampleOrder({ lines: [exampleLine('a', 'topside', 'joint', { size: { kind: 'people', people: 2 } })] }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({
-          lines: [
-            exampleLine('a', 'topside', 'steaks', { size: { kind: 'thickness', thicknessMm: 6 } }),
-            exampleLine('b', 'loin', 'butterfly', { size: { kind: 'thickness', thicknessMm: 10 }, side: 'left' }),
-          ],
-        }),
-        messages: [
-          'Topside steaks at 1/4 in would be too thin to cook well; 3/8 in is the thinnest that works.',
-          'Left loin butterfly steaks at 3/8 in would be too thin to cook well; 1/2 in is the thinnest that works.',
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const sliceTooThinOrTooThickExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ lines: [exampleLine('a', 'loin', 'medallions', { size: { kind: 'thickness', thicknessMm: 10 } })] }),
+    exampleOrder({ lines: [exampleLine('a', 'topside', 'steaks', { size: { kind: 'thickness', thicknessMm: 51 } })] }),
+    exampleOrder({ lines: [exampleLine('a', 'topside', 'joint', { size: { kind: 'people', people: 2 } })] }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({
+        lines: [
+          exampleLine('a', 'topside', 'steaks', { size: { kind: 'thickness', thicknessMm: 6 } }),
+          exampleLine('b', 'loin', 'butterfly', { size: { kind: 'thickness', thicknessMm: 10 }, side: 'left' }),
         ],
-      },
-      {
-        order: exampleOrder({
-          lines: [exampleLine('a', 'loin', 'chops', { size: { kind: 'thickness', thicknessMm: 60 } })],
-          words: { country: 'us', unit: 'kg' },
-        }),
-        messages: ['Backstrap bone-in chops at 60 mm would be too thick to cook well; 51 mm is the thickest that works.'],
-      },
-    ],
-  },
+      }),
+      messages: [
+        'Topside steaks at 1/4 in would be too thin to cook well; 3/8 in is the thinnest that works.',
+        'Left loin butterfly steaks at 3/8 in would be too thin to cook well; 1/2 in is the thinnest that works.',
+      ],
+    },
+    {
+      order: exampleOrder({
+        lines: [exampleLine('a', 'loin', 'chops', { size: { kind: 'thickness', thicknessMm: 60 } })],
+        words: { country: 'us', unit: 'kg' },
+      }),
+      messages: ['Backstrap bone-in chops at 60 mm would be too thick to cook well; 51 mm is the thickest that works.'],
+    },
+  ],
 });

@@ -1,6 +1,6 @@
 import { type Range, formatWeight } from '@/lib/units';
 import { exampleLine, exampleOrder } from '../example-order';
-import { type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
 
 type Scraps = { readonly cuts: number; readonly hanging: Range };
 
@@ -32,18 +32,20 @@ export const smallAnimalManyCuts = defineRule<Scraps>({
   message: ({ cuts, hanging }, { words }) =>
     `${cuts} different cuts from about ${formatWeight(hanging.likely, words.unit)} on the rail make some very small packets.`,
   noSuggestionBecause: 'It can be cut as asked; which of the cuts matters least only the hunter knows.',
-  examples: {
-    valid: [
-      exampleOrder({ lines: manyLines() }),
-      exampleOrder({ lines: manyLines().slice(1), facts: { speciesId: 'roe-deer', weight: null } }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({ lines: manyLines(), facts: { speciesId: 'roe-deer', weight: null } }),
-        messages: ['7 different cuts from about 30.9 lb on the rail make some very small packets.'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const smallAnimalManyCutsExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ lines: manyLines() }),
+    exampleOrder({ lines: manyLines().slice(1), facts: { speciesId: 'roe-deer', weight: null } }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({ lines: manyLines(), facts: { speciesId: 'roe-deer', weight: null } }),
+      messages: ['7 different cuts from about 30.9 lb on the rail make some very small packets.'],
+    },
+  ],
 });
 
 function manyLines(): readonly ReturnType<typeof exampleLine>[] {

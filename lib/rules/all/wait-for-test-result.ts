@@ -1,5 +1,5 @@
 import { exampleOrder } from '../example-order';
-import { defineRule } from '../rule';
+import { type RuleExamples, defineRule } from '../rule';
 
 type Awaited = 'pending' | 'positive';
 
@@ -20,20 +20,22 @@ export const waitForTestResult = defineRule<Awaited>({
       ? 'The disease test of this animal is not back, so it stays whole until it is.'
       : 'The disease test of this animal came back positive, so it is not cut; the local authority says what becomes of it.',
   noSuggestionBecause: 'Only the laboratory can answer; nothing in the instructions changes it.',
-  examples: {
-    valid: [
-      exampleOrder({ stage: 'cutting' }),
-      exampleOrder({ stage: 'cutting', circumstances: { test: 'negative' } }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({ stage: 'cutting', circumstances: { test: 'pending' } }),
-        messages: ['The disease test of this animal is not back, so it stays whole until it is.'],
-      },
-      {
-        order: exampleOrder({ stage: 'cutting', circumstances: { test: 'positive' } }),
-        messages: ['The disease test of this animal came back positive, so it is not cut; the local authority says what becomes of it.'],
-      },
-    ],
-  },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const waitForTestResultExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ stage: 'cutting' }),
+    exampleOrder({ stage: 'cutting', circumstances: { test: 'negative' } }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({ stage: 'cutting', circumstances: { test: 'pending' } }),
+      messages: ['The disease test of this animal is not back, so it stays whole until it is.'],
+    },
+    {
+      order: exampleOrder({ stage: 'cutting', circumstances: { test: 'positive' } }),
+      messages: ['The disease test of this animal came back positive, so it is not cut; the local authority says what becomes of it.'],
+    },
+  ],
 });

@@ -5,7 +5,7 @@ import { claimsOf } from '@/lib/plan';
 import { isBoneMissing, isNamelessMeat, missingPlaces, soundSide } from '../delivered';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { lineWords, partOfLine, partsNoun, sentence } from '../wording';
 
 /** A line that keeps a hit part whole, or cuts one that is lost altogether. */
@@ -107,47 +107,49 @@ export const woundedPartKeptWhole = defineRule<Hit>({
       : `${sentence(text)} ${many ? 'are' : 'is'} hit and the wound is cut away wide, so ${lineWords(line, words)} will not come out whole.`;
   },
   suggestions,
-  examples: {
-    valid: [
-      exampleOrder({ lines: [exampleLine('a', 'shoulder', 'diced')], facts: { wounds: [{ part: 'shoulder', place: 'left', severity: 'heavy' }] } }),
-      exampleOrder({
-        lines: [exampleLine('a', 'haunch', 'on-the-bone', { side: 'right' })],
-        facts: { wounds: [{ part: 'haunch', place: 'left', severity: 'lost' }] },
+});
+
+/** Orders that are fine, and orders that are not with exactly what is said of them. */
+export const woundedPartKeptWholeExamples = (): RuleExamples => ({
+  valid: [
+    exampleOrder({ lines: [exampleLine('a', 'shoulder', 'diced')], facts: { wounds: [{ part: 'shoulder', place: 'left', severity: 'heavy' }] } }),
+    exampleOrder({
+      lines: [exampleLine('a', 'haunch', 'on-the-bone', { side: 'right' })],
+      facts: { wounds: [{ part: 'haunch', place: 'left', severity: 'lost' }] },
+    }),
+  ],
+  invalid: [
+    {
+      order: exampleOrder({
+        lines: [exampleLine('a', 'shoulder', 'boned-and-rolled', { side: 'left' }), exampleLine('b', 'rib-rack', 'rack')],
+        facts: {
+          wounds: [
+            { part: 'shoulder', place: 'left', severity: 'heavy' },
+            { part: 'shoulder', place: 'right', severity: 'light' },
+            { part: 'ribs', place: 'left', severity: 'light' },
+          ],
+        },
       }),
-    ],
-    invalid: [
-      {
-        order: exampleOrder({
-          lines: [exampleLine('a', 'shoulder', 'boned-and-rolled', { side: 'left' }), exampleLine('b', 'rib-rack', 'rack')],
-          facts: {
-            wounds: [
-              { part: 'shoulder', place: 'left', severity: 'heavy' },
-              { part: 'shoulder', place: 'right', severity: 'light' },
-              { part: 'ribs', place: 'left', severity: 'light' },
-            ],
-          },
-        }),
-        messages: [
-          'The left shoulder is hit and the wound is cut away wide, so left shoulder boned, rolled and tied will not come out whole.',
-          'The left ribs and flank are hit and the wound is cut away wide, so rib rack on the bone will not come out whole.',
-        ],
-      },
-      {
-        order: exampleOrder({
-          lines: [exampleLine('a', 'saddle', 'on-the-bone'), exampleLine('b', 'haunch', 'steaks')],
-          facts: {
-            wounds: [
-              { part: 'loin', place: 'right', severity: 'light' },
-              { part: 'haunch', place: 'left', severity: 'lost' },
-            ],
-          },
-          words: { country: 'us', unit: 'lb' },
-        }),
-        messages: [
-          'The right backstrap is hit and the wound is cut away wide, so saddle whole on the bone will not come out whole.',
-          'The left hind leg is lost to the wound, and hind leg steaks would come from there.',
-        ],
-      },
-    ],
-  },
+      messages: [
+        'The left shoulder is hit and the wound is cut away wide, so left shoulder boned, rolled and tied will not come out whole.',
+        'The left ribs and flank are hit and the wound is cut away wide, so rib rack on the bone will not come out whole.',
+      ],
+    },
+    {
+      order: exampleOrder({
+        lines: [exampleLine('a', 'saddle', 'on-the-bone'), exampleLine('b', 'haunch', 'steaks')],
+        facts: {
+          wounds: [
+            { part: 'loin', place: 'right', severity: 'light' },
+            { part: 'haunch', place: 'left', severity: 'lost' },
+          ],
+        },
+        words: { country: 'us', unit: 'lb' },
+      }),
+      messages: [
+        'The right backstrap is hit and the wound is cut away wide, so saddle whole on the bone will not come out whole.',
+        'The left hind leg is lost to the wound, and hind leg steaks would come from there.',
+      ],
+    },
+  ],
 });
