@@ -327,8 +327,15 @@ export async function listOrders(
 export async function listAudit(
   client: Client,
   orderId: string,
-): Promise<readonly { readonly at: Date; readonly actorName: string; readonly action: string }[]> {
-  return client.auditEntry.findMany({ where: { orderId }, orderBy: { id: 'asc' }, select: { at: true, actorName: true, action: true } });
+): Promise<readonly { readonly at: Date; readonly actorName: string; readonly action: string; readonly reason: string }[]> {
+  const entries = await client.auditEntry.findMany({ where: { orderId }, orderBy: { id: 'asc' }, select: { at: true, actorName: true, action: true, after: true } });
+  return entries.map(({ after, ...entry }) => ({ ...entry, reason: reasonIn(after) }));
+}
+
+/** Why a step was taken, where somebody wrote it down; '' where nobody did. */
+function reasonIn(after: Prisma.JsonValue): string {
+  if (typeof after !== 'object' || after === null || Array.isArray(after)) return '';
+  return typeof after['reason'] === 'string' ? after['reason'] : '';
 }
 
 /** Tags are numbered anew each licence year: older orders may carry the same one. */

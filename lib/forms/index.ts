@@ -68,6 +68,7 @@ export {
 } from './size-choices';
 export { storedAnimal, storedArrival, storedInstructions, storedOptions, type QuestionOption } from './stored';
 export { licenceWord } from './licence-word';
+export { tidyLine } from './tidy-text';
 export {
   PAYMENT_METHODS,
   WEIGHTS_ARE_RIGHT,

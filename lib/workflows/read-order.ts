@@ -117,7 +117,11 @@ export async function readOrder(actor: StaffActor, number: string): Promise<Staf
     handover: order.handover
       ? { collectedBy: order.handover.collectedBy, at: order.handover.handedOverAt, by: order.handover.handedOverBy }
       : null,
-    timeline: (await listAudit(database(), order.id)).map((entry) => ({ at: entry.at, words: timelineWords(entry.action), who: entry.actorName })),
+    timeline: (await listAudit(database(), order.id)).map((entry) => ({
+      at: entry.at,
+      words: entry.action === 'hold' && entry.reason !== '' ? `${timelineWords('hold')}: ${entry.reason}` : timelineWords(entry.action),
+      who: entry.actorName,
+    })),
     shop: settings,
   };
 }

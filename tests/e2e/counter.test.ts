@@ -33,7 +33,7 @@ test('the counter finds an order, takes the animal in, has the hunter asked, and
   await page.getByLabel('Where: county, unit or estate').fill('Alder County');
   await page.getByRole('group', { name: 'Disease sample' }).getByRole('radio').first().check();
   await page.getByLabel('Weight', { exact: true }).fill('92');
-  await page.getByRole('group', { name: 'Weighed how' }).getByLabel(/gutted/i).check();
+  await page.getByRole('group', { name: 'Weighed how' }).getByLabel('Gutted, hide on').check();
   await page.locator('select[name="spots.left-haunch"]').selectOption('heavy');
   await page.getByRole('button', { name: 'Save and check the cuts' }).click();
   await page.waitForURL(new RegExp(`/staff/orders/${booked.number}(\\?|$)`));

@@ -54,7 +54,7 @@ test('a tag holds a letter or a digit', async () => {
 test.each([
   ['a day that has not come', { killedOn: '2026-11-21' }, { killedOn: 'That day has not come yet. Check the date it was killed.' }],
   ['a day that is none', { killedOn: '2026-02-30' }, { killedOn: 'Write the day it was killed.' }],
-  ['no licence', { licence: ' ' }, { licence: 'Write the licence number. Without it the animal may not be taken in.' }],
+  ['no licence', { licence: ' ' }, { licence: 'Write the license number. Without it the animal may not be taken in.' }],
   ['a weight no deer has', { weight: '900' }, { weight: expect.stringContaining('That would be a white-tailed deer of') }],
   ['a weight far too small', { weight: '9.0' }, { weight: expect.stringContaining('That would be a white-tailed deer of') }],
   ['no kind of weight', { weightBasis: '' }, { weightBasis: expect.stringContaining('Say which weight that is') }],
@@ -149,7 +149,8 @@ test('the knife stays down while a question is open', async () => {
   const values = await arrivalForm(number);
   await receive(number, { wounds: { ...values.wounds, 'left-shoulder': 'heavy' } });
   const refused = await takeStep(cutter, number, await versionOf(number), 'start-cutting');
-  expect(refused).toMatchObject({ ok: false, message: expect.stringContaining('one question to the hunter is still open') });
+  expect(refused).toMatchObject({ ok: false, message: 'The knife stays down: one question to the hunter is still open. Wait for the answer, or ask the counter.' });
+  expect(await takeStep(counter, number, await versionOf(number), 'start-cutting')).toMatchObject({ ok: false, message: expect.stringContaining('or call and answer for them.') });
   await answerQuestion(token, (await open(number)).questions[0]?.id ?? 0, 0);
   expect(await takeStep(cutter, number, await versionOf(number), 'start-cutting')).toEqual({ ok: true });
 });
@@ -223,6 +224,14 @@ test('what was found is opened for correction as it was typed, to the gram and t
   const before = await open(number);
   expect(await receiveAnimal(counter, number, before.version, before.arrivalValues)).toMatchObject({ ok: true });
   expect((await open(number)).arrival).toEqual(before.arrival);
+});
+
+test('why an animal is held is kept in its history', async () => {
+  const { number } = await place();
+  await receive(number);
+  expect(await takeStep(counter, number, await versionOf(number), 'hold', 'x'.repeat(201))).toMatchObject({ ok: false, fieldErrors: { reason: 'The reason has room for 200 characters.' } });
+  expect(await takeStep(counter, number, await versionOf(number), 'hold', ' The tag  does not match ')).toEqual({ ok: true });
+  expect((await open(number)).timeline.at(-1)).toMatchObject({ words: 'Put on hold: The tag does not match', who: 'Ilse' });
 });
 
 test('a lifted hold leads back to where the animal was: not weighed on the rail yet, or hanging', async () => {

@@ -22,7 +22,7 @@ async function take(data: FormData): Promise<FormAnswer> {
   const { number, baseVersion } = orderOf(data);
   const step = ORDER_STEPS.find((one) => one === fieldText(data, 'step'));
   if (!step) return refusedAnswer({ ok: false, message: 'Press the button of the step to take.', fieldErrors: {} }, data);
-  const outcome = await takeStep(staff, number, baseVersion, step);
+  const outcome = await takeStep(staff, number, baseVersion, step, fieldText(data, 'reason'));
   if (!outcome.ok) return refusedAnswer(outcome, data);
   redirect(`/staff/orders/${number}?done=${step}`);
 }

@@ -1,7 +1,7 @@
 import { type StaffActor, can } from '@/lib/access';
 import { type OrderState, hasSheet, isChangeable } from '@/lib/orders';
 import type { StaffOrder } from '@/lib/workflows/read-order';
-import { StepForm } from './step-form';
+import { HoldForm, StepForm } from './step-form';
 
 const WAY: readonly { readonly state: OrderState; readonly words: string }[] = [
   { state: 'booked', words: 'booked' },
@@ -111,7 +111,13 @@ export function NextSteps({ order, staff, isBlocked }: NextStepsProps) {
           Correct what came in
         </a>
       )}
-      {may('hold') && receives && <StepForm step="hold" text="Put on hold" />}
+      {may('hold') && receives && (
+        <details className="cancel">
+          <summary className="button">Put on hold</summary>
+          <p>The knife stays down until the hold is lifted.</p>
+          <HoldForm />
+        </details>
+      )}
       {may('cancel') && can(staff, 'order.write') && (
         <details className="cancel">
           <summary className="button quiet">Cancel the order</summary>
