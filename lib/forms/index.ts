@@ -100,6 +100,7 @@ export {
   GROWING_LISTS,
   applyTariffIntent,
   parseTariffForm,
+  priceOfField,
   readTariffForm,
   tariffFormEntries,
   tariffFormValues,

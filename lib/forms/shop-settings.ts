@@ -63,7 +63,7 @@ export const shopSettingsSchema = z.object({
   diseaseZones: zones,
   /** Whole cuts and ground game alike; the stricter local figure where one is in force. */
   cookGameTo: z.enum(COOK_TEMPERATURES, 'Choose a cooking temperature'),
-  /** What the sheet and the labels say about keeping the meat. */
+  /** What the invoice says about keeping the meat. */
   storageCaution: optionalLines(300),
   collectWithinDays: days,
   /** Days a carcass hangs before the knife as a rule; null where it differs too much to say. */

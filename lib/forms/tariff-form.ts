@@ -37,6 +37,8 @@ export type TariffFormValues = {
 export const GROWING_LISTS = ['taxes', 'base', 'perWeight'] as const;
 export type GrowingList = (typeof GROWING_LISTS)[number];
 
+const PRICE_LISTS = ['taxes', 'base', 'perWeight', 'perPiece', 'products'] as const satisfies readonly (keyof TariffFormValues)[];
+
 const MOST_ROWS = 40;
 
 /** A price list as its form shows it, figures written in the manner of the locale, without signs. */
@@ -242,6 +244,22 @@ export function parseTariffForm(
   return Object.keys(fieldErrors).length > 0 ? { ok: false, fieldErrors } : { ok: true, value: tariff };
 }
 
+/**
+ * Which price a field of the form belongs to, and which figure of it where there are several of a kind; '' where the
+ * field is no price's.
+ *
+ * @example priceOfField(values, 'base.0.steps.1.amount') // 'Deer, step 2'
+ */
+export function priceOfField(values: TariffFormValues, field: string): string {
+  const [list = '', at = '', figure = '', step = ''] = field.split('.');
+  if (!(PRICE_LISTS as readonly string[]).includes(list)) return '';
+  const row = values[list as (typeof PRICE_LISTS)[number]][Number(at)];
+  if (!row) return '';
+  const name = row.name.trim() || 'A price without a name';
+  if (figure === 'steps') return `${name}, step ${Number(step) + 1}`;
+  return figure === 'added' ? `${name}, added meat` : name;
+}
+
 /** A row without a name is told of as 'this price'; that it needs one has been said. */
 function withNames(tariff: Tariff): Tariff {
   const named = <Row extends { readonly name: string }>(rows: readonly Row[]): readonly Row[] =>
@@ -281,7 +299,7 @@ const FIELDS: Readonly<Record<string, string>> = {
 function percent(text: string, { currency }: Tariff, locale: string): Result<number> {
   const read = parseRate(text.replace(/\s*%\s*$/, ''), currency, locale);
   if (read.ok && read.value % 10 === 0) return { ok: true, value: read.value / 10 };
-  return { ok: false, message: 'Write the tax in per cent with up to three decimals, for example 6.' };
+  return { ok: false, message: 'Write the tax as a percentage with up to three decimals, for example 6.' };
 }
 
 function namesGiven(rows: readonly { readonly id: string }[]): Set<string> {

@@ -70,7 +70,7 @@ function checkTaxes(tariff: Tariff): TariffMessage[] {
   const known = new Set(tariff.taxes.map(({ id }) => id));
   const tooHigh = tariff.taxes.flatMap(({ name, ratePer100k }, index) =>
     ratePer100k > 100_000
-      ? [{ path: `taxes.${index}.ratePer100k`, message: `${name} is more than 100%. Write 6 for six per cent.` }]
+      ? [{ path: `taxes.${index}.ratePer100k`, message: `${name} is more than 100%. Write 6 for 6%.` }]
       : []);
   const unknown = (['base', 'perWeight', 'perPiece', 'products'] as const).flatMap((list) =>
     tariff[list].flatMap(({ name, taxId }, index) =>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { applyTariffIntent, parseTariffForm, readTariffForm, tariffFormEntries, tariffFormValues, type TariffFormValues } from '@/lib/forms';
+import { applyTariffIntent, parseTariffForm, priceOfField, readTariffForm, tariffFormEntries, tariffFormValues, type TariffFormValues } from '@/lib/forms';
 import { PUBLISHED_IDS } from '@/lib/carcass';
 import { defaultTariff as seeded } from '@/seed/default-tariff';
 
@@ -24,6 +24,15 @@ const baseAt = (values: TariffFormValues, at: number) => {
   if (!row) throw new Error(`No base price ${at}`);
   return row;
 };
+
+test('a field is told of by the name of its price', () => {
+  const values = filled();
+  const [base, tax, product] = [baseAt(values, 0).name, values.taxes[0]?.name, values.products[0]?.name];
+  expect(['base.0.flat', 'base.0.steps.1.amount', 'taxes.0.rate', 'products.0.rate', 'products.0.added'].map((field) => priceOfField(values, field))).toEqual([base, `${base}, step 2`, tax, product, `${product}, added meat`]);
+  baseAt(values, 1).name = ' ';
+  expect(priceOfField(values, 'base.1.flat')).toBe('A price without a name');
+  expect(['base.99.flat', 'versionId', '__proto__.0.name', ''].map((field) => priceOfField(values, field))).toEqual(['', '', '', '']);
+});
 
 describe('a price list that nobody touched', () => {
   test.each(['en-US', 'en-GB', 'de-DE', 'fr-FR', 'sv-SE', 'de-CH'])('comes back as it was, written in the manner of %s', (locale) => {
@@ -68,8 +77,8 @@ describe('what was typed', () => {
 
   test.each([
     ['a price that is no number', (values: TariffFormValues) => (baseAt(values, 1).flat = 'much'), 'base.1.flat', 'Write the amount as a number, for example 12.50.'],
-    ['a tax with a fourth decimal', (values: TariffFormValues) => ((values.taxes[0] ?? { rate: '' }).rate = '6.12345'), 'taxes.0.rate', 'Write the tax in per cent with up to three decimals, for example 6.'],
-    ['a tax above all', (values: TariffFormValues) => ((values.taxes[0] ?? { rate: '' }).rate = '106 %'), 'taxes.0.rate', 'Sales tax is more than 100%. Write 6 for six per cent.'],
+    ['a tax with a fourth decimal', (values: TariffFormValues) => ((values.taxes[0] ?? { rate: '' }).rate = '6.12345'), 'taxes.0.rate', 'Write the tax as a percentage with up to three decimals, for example 6.'],
+    ['a tax above all', (values: TariffFormValues) => ((values.taxes[0] ?? { rate: '' }).rate = '106 %'), 'taxes.0.rate', 'Sales tax is more than 100%. Write 6 for 6%.'],
     ['an empty name', (values: TariffFormValues) => ((values.products[0] ?? { name: '' }).name = ' '), 'products.0.name', 'Give this price a name.'],
     ['no animal', (values: TariffFormValues) => (baseAt(values, 1).species = {}), 'base.1.species', 'Choose the animals Small deer, cut, ground, wrapped and frozen is for.'],
     [

@@ -41,7 +41,7 @@ describe('checkTariff', () => {
     ['a fraction of a cent', { ...sampleTariff, perPiece: [skinning, { ...skinning, id: 'b', eachMinor: 0.5 }] },
       'perPiece.1.eachMinor', 'Write this figure as a number, zero or more.'],
     ['a tax above the whole', { ...sampleTariff, taxes: [...sampleTariff.taxes, { id: 'x', name: 'Tax', ratePer100k: 600_000 }] },
-      'taxes.2.ratePer100k', 'Tax is more than 100%. Write 6 for six per cent.'],
+      'taxes.2.ratePer100k', 'Tax is more than 100%. Write 6 for 6%.'],
     ['a tax nobody levies', { ...sampleTariff, perWeight: [{ ...rolled, taxId: 'moon' }] },
       'perWeight.0.taxId', 'Boning and rolling names a tax that is not in the list.'],
     ['a price for no cut', { ...sampleTariff, perWeight: [{ ...rolled, cutIds: [] }] },

@@ -15,7 +15,7 @@ type ActionFormProps = {
   readonly id?: string;
   readonly className?: string;
   /** Which row a field belongs to, for the list of errors, where the sentence alone does not say; '' where it does. */
-  readonly rowOf?: (field: string) => string;
+  readonly rowOf?: (field: string, answer: FormAnswer) => string;
   /** The inputs, given what they hold and what was refused. */
   readonly children: (answer: FormAnswer, pending: boolean) => ReactNode;
 };
@@ -25,7 +25,7 @@ export function ActionForm({ action, title, values, order, id, className = 'stac
   const { answer, pending, form } = useKeptForm(action, values);
   const errors = [
     ...answer.formErrors.map((message) => ({ message })),
-    ...Object.entries(answer.fieldErrors).map(([field, message]) => ({ id: field, message: withRow(rowOf?.(field) ?? '', message) })),
+    ...Object.entries(answer.fieldErrors).map(([field, message]) => ({ id: field, message: withRow(rowOf?.(field, answer) ?? '', message) })),
   ];
   return (
     <form {...form} id={id} className={className} aria-busy={pending}>
@@ -40,5 +40,5 @@ export function ActionForm({ action, title, values, order, id, className = 'stac
 }
 
 function withRow(row: string, message: string): string {
-  return row === '' ? message : `${row}: ${message.charAt(0).toLowerCase()}${message.slice(1)}`;
+  return row === '' || message.startsWith(row) ? message : `${row}: ${message.charAt(0).toLowerCase()}${message.slice(1)}`;
 }

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { ActionForm } from '@/app/staff/_components/action-form';
-import { type Choice, type TariffFormValues, applyTariffIntent, parseTariffForm, readTariffForm } from '@/lib/forms';
+import { type Choice, type TariffFormValues, applyTariffIntent, parseTariffForm, priceOfField, readTariffForm } from '@/lib/forms';
 import type { Tariff } from '@/lib/pricing';
 import { pricesAction } from './actions';
 import { BaseRows } from './base-rows';
@@ -24,8 +24,9 @@ type PriceFormProps = {
 
 /** The price list as a form. With script rows come and go at once and the example follows; without, the server does it. */
 export function PriceForm({ tariff, versionId, values, ...rest }: PriceFormProps) {
+  const rowOf = (field: string, answer: FormAnswer): string => priceOfField(readTariffForm(Object.entries(answer.values)), field);
   return (
-    <ActionForm action={pricesAction} title="Prices" values={{ ...values, versionId: String(versionId) }}>
+    <ActionForm action={pricesAction} title="Prices" values={{ ...values, versionId: String(versionId) }} rowOf={rowOf}>
       {(answer, pending) => <PriceFields answer={answer} pending={pending} current={tariff} {...rest} />}
     </ActionForm>
   );

@@ -58,7 +58,7 @@ export function SettingsForm({ version, settings, currencies, timeZones, locales
           ]}
           answer={answer}
         />
-        <LinesField name="storageCaution" label="Keeping the meat" hint="Stands on labels and on the invoice." answer={answer} />
+        <LinesField name="storageCaution" label="Keeping the meat" hint="Stands on the invoice." answer={answer} />
         <TextField
           name="collectWithinDays"
           label="Days to collect"
