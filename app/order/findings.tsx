@@ -1,22 +1,21 @@
 'use client';
 
 import { FindingCard } from '@/app/_components/finding-card';
-import { RULES, type Finding, type FindingPlace } from '@/lib/rules';
-import { useLiveForm, useStand } from './form-context';
-
-const RULE_BY_ID = new Map(RULES.map((rule) => [rule.id, rule]));
+import type { Finding, FindingPlace } from '@/lib/rules';
+import { useFormWorld, useLiveForm, useStand } from './form-context';
 
 /** One finding with the buttons that mend it, each with what follows from it. */
 export function FormFinding({ finding }: { readonly finding: Finding }) {
-  const rule = RULE_BY_ID.get(finding.ruleId);
+  const { shop } = useFormWorld();
+  const reason = shop.reasons[finding.ruleId];
   return (
     <FindingCard
       severity={finding.severity}
       message={finding.message}
       why={
-        rule && (
+        reason && (
           <>
-            {rule.why} <span className="quiet-text">Source: {rule.source}.</span>
+            {reason.why} <span className="quiet-text">Source: {reason.source}.</span>
           </>
         )
       }

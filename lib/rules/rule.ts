@@ -67,13 +67,16 @@ type RuleFacts = {
   readonly id: string;
   readonly severity: Severity;
   readonly title: string;
+  /** Safety and law rules cannot be softened by a shop. */
+  readonly ground: 'safety' | 'law' | 'trade';
+  readonly stages: readonly Stage[];
+};
+
+export type RuleReason = {
   /** Why the trade objects, in a paragraph a customer can read. */
   readonly why: string;
   /** A citation, or 'common practice, no source'. */
   readonly source: string;
-  /** Safety and law rules cannot be softened by a shop. */
-  readonly ground: 'safety' | 'law' | 'trade';
-  readonly stages: readonly Stage[];
 };
 
 /** Orders a rule has nothing to say of, and orders it has, with its exact sentences. */

@@ -13,6 +13,7 @@ import { type PlanView, planView } from '@/lib/documents';
 import { type OrderFormShop, type OrderFormValues, type ShopSettings, formValuesOf, parseOrderForm, pricedSpecies } from '@/lib/forms';
 import { type ArrivalDetails, type Assessment, animalWords, assessOrder, formatOrderNumber, isChangeable, isForHunter, makeOrderNumber, packRows, searchKeyOf, stateWords, timelineWords } from '@/lib/orders';
 import type { Tariff } from '@/lib/pricing';
+import { RULE_REASONS, type RuleReason } from '@/lib/rules';
 import type { Currency } from '@/lib/units';
 import { assessStored } from './assess-stored';
 import { type ChangeOutcome, answerWithOption, changeWholeOrder } from './change-order';
@@ -33,6 +34,8 @@ export type HunterShop = OrderFormShop & {
   readonly phone: string;
   readonly address: string;
   readonly questionsContact: string;
+  /** Why each rule is there, for its "Why?". */
+  readonly reasons: Readonly<Record<string, RuleReason>>;
   readonly currency: Currency;
   readonly tariff: Tariff;
   readonly cookGameTo: ShopSettings['cookGameTo'];
@@ -232,6 +235,7 @@ async function hunterShop(settings: ShopSettings, booked?: Tariff): Promise<Hunt
     phone: settings.phone,
     address: settings.address,
     questionsContact: settings.questionsContact,
+    reasons: RULE_REASONS,
     currency: settings.currency,
     cookGameTo: settings.cookGameTo,
     timeZone: settings.timeZone,

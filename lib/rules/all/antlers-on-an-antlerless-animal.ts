@@ -1,6 +1,6 @@
 import { PLAIN_INSTRUCTIONS, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
 
 type Antlerless = { readonly name: string };
 
@@ -13,12 +13,16 @@ function antlerless({ instructions, circumstances, plan }: RuledOrder): readonly
   return circumstances.sex === 'female' && species.trophy.on === 'male' ? [{ name: species.femaleName }] : [];
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const antlersOnAnAntlerlessAnimalReason: RuleReason = {
+  why: 'A doe or a young animal carries no antlers to speak of, so either the box was ticked by mistake or the sex or age was. Sex and age decide the weight we reckon with and what the tag allows, so it is worth a look.',
+  source: 'common practice, no source',
+};
+
 export const antlersOnAnAntlerlessAnimal = defineRule<Antlerless>({
   id: 'antlers-on-an-antlerless-animal',
   severity: 'ask',
   title: 'Antlers of an animal that has none',
-  why: 'A doe or a young animal carries no antlers to speak of, so either the box was ticked by mistake or the sex or age was. Sex and age decide the weight we reckon with and what the tag allows, so it is worth a look.',
-  source: 'common practice, no source',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: antlerless,

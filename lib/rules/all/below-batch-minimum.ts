@@ -2,19 +2,23 @@ import { PRODUCTS, type PlannedProduct } from '@/lib/plan';
 import { formatWeight, roundedUp } from '@/lib/units';
 import { exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
 
 function tooSmall({ plan }: RuledOrder): readonly PlannedProduct[] {
   if (plan.doubles.length > 0) return [];
   return plan.products.filter(({ askedGrams, leastGrams, there }) => askedGrams < leastGrams && there.high >= leastGrams);
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const belowBatchMinimumReason: RuleReason = {
+  why: 'A stuffer, a smokehouse rack and a cure are measured for a batch. Below a certain weight the mix sits in the machine instead of in the casing, and the cure cannot be weighed out exactly enough to be safe. Your meat is made by itself, so the batch is yours alone.',
+  source: 'common practice, no source; where it begins is judgement and the shop’s to set',
+};
+
 export const belowBatchMinimum = defineRule<PlannedProduct>({
   id: 'below-batch-minimum',
   severity: 'stop',
   title: 'Too little for a batch',
-  why: 'A stuffer, a smokehouse rack and a cure are measured for a batch. Below a certain weight the mix sits in the machine instead of in the casing, and the cure cannot be weighed out exactly enough to be safe. Your meat is made by itself, so the batch is yours alone.',
-  source: 'common practice, no source; where it begins is judgement and the shop’s to set',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: tooSmall,

@@ -3,17 +3,21 @@ import type { InstructionLine } from '@/lib/instructions';
 import { isNamelessMeat } from '../delivered';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 import { joined, lineWords } from '../wording';
 
 type Nameless = { readonly lines: readonly InstructionLine[] };
+
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const bonedMeatHasNoNamesReason: RuleReason = {
+  why: 'Once an animal is boned out and lies in a cooler, a topside and a silverside look alike, and pieces are cut across their seams. The shop can mince or dice such meat, or sort out what the hunter has bagged and marked piece by piece.',
+  source: 'common practice, no source',
+};
 
 export const bonedMeatHasNoNames = defineRule<Nameless>({
   id: 'boned-meat-has-no-names',
   severity: 'ask',
   title: 'Boned meat has no names',
-  why: 'Once an animal is boned out and lies in a cooler, a topside and a silverside look alike, and pieces are cut across their seams. The shop can mince or dice such meat, or sort out what the hunter has bagged and marked piece by piece.',
-  source: 'common practice, no source',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: (order) => {

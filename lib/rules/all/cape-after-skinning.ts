@@ -1,7 +1,7 @@
 import type { DeliveryForm } from '@/lib/carcass';
 import { PLAIN_INSTRUCTIONS, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 
 type Skinned = { readonly form: Exclude<DeliveryForm, 'hide-on'> };
 
@@ -12,12 +12,16 @@ const HOW: Readonly<Record<Skinned['form'], string>> = {
 };
 const KEPT = { ...PLAIN_INSTRUCTIONS.keep, cape: true };
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const capeAfterSkinningReason: RuleReason = {
+  why: 'A cape for a shoulder mount is skinned in one piece, from behind the shoulders to the nose, before anything else is done. Once the hide is off it cannot be cut again; if you have kept it, it goes straight to the taxidermist.',
+  source: 'common practice, no source',
+};
+
 export const capeAfterSkinning = defineRule<Skinned>({
   id: 'cape-after-skinning',
   severity: 'ask',
   title: 'A cape from an animal without its hide',
-  why: 'A cape for a shoulder mount is skinned in one piece, from behind the shoulders to the nose, before anything else is done. Once the hide is off it cannot be cut again; if you have kept it, it goes straight to the taxidermist.',
-  source: 'common practice, no source',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: ({ instructions, circumstances: { form } }) => (instructions.keep.cape && form !== 'hide-on' ? [{ form }] : []),

@@ -5,7 +5,7 @@ import { type Range, formatWeight, formatWeightRange } from '@/lib/units';
 import { isNamelessMeat, missingPlaces } from '../delivered';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
 import { lineWords, partOfLine, sentence } from '../wording';
 
 /** A joint asked for and the largest that one piece of the carcass makes. Grams. */
@@ -26,12 +26,16 @@ function oversize(order: RuledOrder): readonly Oversize[] {
   });
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const jointLargerThanTheMuscleReason: RuleReason = {
+  why: 'A boneless joint is one muscle, squared and tied, and the largest of a deer weighs two or three pounds. A bigger roast is a whole leg on the bone or several joints in one tin. We reckon 200 g of raw boneless meat a person.',
+  source: 'the forecast of this animal; 200 g a person: a French kitchen page on roe deer, 2016',
+};
+
 export const jointLargerThanTheMuscle = defineRule<Oversize>({
   id: 'joint-larger-than-the-muscle',
   severity: 'ask',
   title: 'A joint larger than the muscle',
-  why: 'A boneless joint is one muscle, squared and tied, and the largest of a deer weighs two or three pounds. A bigger roast is a whole leg on the bone or several joints in one tin. We reckon 200 g of raw boneless meat a person.',
-  source: 'the forecast of this animal; 200 g a person: a French kitchen page on roe deer, 2016',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: oversize,

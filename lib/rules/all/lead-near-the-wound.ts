@@ -1,17 +1,21 @@
 import type { PartPlace } from '@/lib/carcass';
 import { minceName } from '@/lib/cuts';
 import { exampleOrder } from '../example-order';
-import { type RuleExamples, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 import { partsNoun } from '../wording';
 
 type Struck = { readonly wounds: readonly PartPlace[] };
+
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const leadNearTheWoundReason: RuleReason = {
+  why: 'A lead bullet leaves fragments too small to see, up to 18 inches from the wound, and grinding spreads them through a whole batch; no distance is known to be safe. So the meat round a wound is cut away wide and thrown away, not ground. Children and pregnant women should not eat game shot with lead from near the wound.',
+  source: 'Minnesota DNR 2008; UK FSA',
+};
 
 export const leadNearTheWound = defineRule<Struck>({
   id: 'lead-near-the-wound',
   severity: 'note',
   title: 'Wound trim stays out of the grind',
-  why: 'A lead bullet leaves fragments too small to see, up to 18 inches from the wound, and grinding spreads them through a whole batch; no distance is known to be safe. So the meat round a wound is cut away wide and thrown away, not ground. Children and pregnant women should not eat game shot with lead from near the wound.',
-  source: 'Minnesota DNR 2008; UK FSA',
   ground: 'safety',
   stages: ['order', 'receiving', 'cutting'],
   check: ({ plan }) => {

@@ -1,5 +1,5 @@
 import { exampleLine, exampleOrder } from '../example-order';
-import { type RuleExamples, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 import {
   type ShortPromise,
   askedWords,
@@ -11,12 +11,16 @@ import {
   shortPromises,
 } from '../short-promise';
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const moreThanTheAnimalGivesReason: RuleReason = {
+  why: 'A carcass of a given weight holds so much loin and no more. The figures come from published weighings of the species and from the weight you gave; in nine animals of ten there is less than the highest figure. Meat that is not there cannot be packed, and a shop that quietly packs less is blamed for taking it.',
+  source: 'the forecast of this animal, from the published weighings named with each species',
+};
+
 export const moreThanTheAnimalGives = defineRule<ShortPromise>({
   id: 'more-than-the-animal-gives',
   severity: 'stop',
   title: 'More asked than this animal gives',
-  why: 'A carcass of a given weight holds so much loin and no more. The figures come from published weighings of the species and from the weight you gave; in nine animals of ten there is less than the highest figure. Meat that is not there cannot be packed, and a shop that quietly packs less is blamed for taking it.',
-  source: 'the forecast of this animal, from the published weighings named with each species',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: (order) => shortPromises(order, 'certain'),

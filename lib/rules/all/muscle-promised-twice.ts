@@ -3,7 +3,7 @@ import { CUTS, TARGETS, TARGET_IDS, targetName } from '@/lib/cuts';
 import { type Edit, type InstructionLine, placesOfLine } from '@/lib/instructions';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { cutWords, joined, lineWords, muscleWords, partOfLine, sentence, tissueNoun } from '../wording';
 
 /** Two lines that want the same tissues; first is the one written first. */
@@ -95,12 +95,16 @@ function keepOne(keeps: InstructionLine, goes: InstructionLine, order: RuledOrde
   });
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const musclePromisedTwiceReason: RuleReason = {
+  why: 'A muscle can be cut once. A leg kept whole on the bone has no topside left to roast; a saddle is both loins and both fillets in one piece, so none of them can be had beside it. Without a choice the cutter has to guess, and a cut cannot be uncut.',
+  source: 'common practice, no source',
+};
+
 export const musclePromisedTwice = defineRule<Clash>({
   id: 'muscle-promised-twice',
   severity: 'stop',
   title: 'The same meat is promised twice',
-  why: 'A muscle can be cut once. A leg kept whole on the bone has no topside left to roast; a saddle is both loins and both fillets in one piece, so none of them can be had beside it. Without a choice the cutter has to guess, and a cut cannot be uncut.',
-  source: 'common practice, no source',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: clashes,

@@ -1,7 +1,7 @@
 import { diseaseWords } from '../disease';
 import { PLAIN_INSTRUCTIONS, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 
 type Carried = 'bones' | 'head';
 
@@ -34,12 +34,16 @@ function suggestions(what: Carried, order: RuledOrder): readonly Suggestion[] {
   return order.circumstances.sex === 'female' ? none : [...plate, ...none];
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const noBonesHomeFromDiseaseZoneReason: RuleReason = {
+  why: 'Chronic wasting disease is carried in brain, spine and marrow, and most places let only boned meat, a hide without its head and antlers on a cleaned skull plate leave a disease zone. A bone given to a dog or thrown behind a barn can bring it to a new place. The local rule and the local authority decide.',
+  source: 'parts that may move: Missouri 3 CSR 10-4.135; Michigan State University Extension, 2022',
+};
+
 export const noBonesHomeFromDiseaseZone = defineRule<Carried>({
   id: 'no-bones-home-from-disease-zone',
   severity: 'stop',
   title: 'No bones and no head',
-  why: 'Chronic wasting disease is carried in brain, spine and marrow, and most places let only boned meat, a hide without its head and antlers on a cleaned skull plate leave a disease zone. A bone given to a dog or thrown behind a barn can bring it to a new place. The local rule and the local authority decide.',
-  source: 'parts that may move: Missouri 3 CSR 10-4.135; Michigan State University Extension, 2022',
   ground: 'safety',
   stages: ['order', 'receiving', 'cutting'],
   check: carried,

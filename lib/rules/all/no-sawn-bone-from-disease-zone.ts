@@ -3,7 +3,7 @@ import type { Edit, InstructionLine } from '@/lib/instructions';
 import { diseaseWords } from '../disease';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { lineWords, partOfLine, sentence } from '../wording';
 
 /** The cut that keeps the wish closest without spine or saw. The rack has none: its rib meat goes to mince. */
@@ -45,12 +45,16 @@ function suggestions(line: InstructionLine, order: RuledOrder): readonly Suggest
   ];
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const noSawnBoneFromDiseaseZoneReason: RuleReason = {
+  why: 'Chronic wasting disease gathers in the brain, the spine, the spleen and the lymph nodes. A saw through bone spreads what is in it over the meat and the bench, and the spine itself is what most places forbid to carry. Meat taken off the bone with a knife is the same meat. The local rule and the local authority decide.',
+  source: 'Michigan State University Extension, processor protocol, 2022; parts that may move: Missouri 3 CSR 10-4.135',
+};
+
 export const noSawnBoneFromDiseaseZone = defineRule<InstructionLine>({
   id: 'no-sawn-bone-from-disease-zone',
   severity: 'stop',
   title: 'No sawn bone and no spine',
-  why: 'Chronic wasting disease gathers in the brain, the spine, the spleen and the lymph nodes. A saw through bone spreads what is in it over the meat and the bench, and the spine itself is what most places forbid to carry. Meat taken off the bone with a knife is the same meat. The local rule and the local authority decide.',
-  source: 'Michigan State University Extension, processor protocol, 2022; parts that may move: Missouri 3 CSR 10-4.135',
   ground: 'safety',
   stages: ['order', 'receiving', 'cutting'],
   check: sawnOrSpinal,

@@ -4,7 +4,7 @@ import { type InstructionLine, placesOfLine } from '@/lib/instructions';
 import { isBoneMissing, missingPlaces, soundSide } from '../delivered';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { lineWords, partOfLine, partsNoun, sentence } from '../wording';
 
 /** A line cut from something that did not come: the meat at these places, or only the bone it would keep. */
@@ -54,12 +54,16 @@ function fromThere(there: InstructionLine, line: InstructionLine, order: RuledOr
   });
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const partNotDeliveredReason: RuleReason = {
+  why: 'Fillets are often taken out in the field, and quarters come without neck, ribs and spine. What did not come cannot be packed, and a fillet that is missing at the end is later called stolen; so it is said now, and what came is ticked off at the counter.',
+  source: 'common practice, no source; what quarters hold: Texas 42.001(8)',
+};
+
 export const partNotDelivered = defineRule<Absent>({
   id: 'part-not-delivered',
   severity: 'ask',
   title: 'It is not with this animal',
-  why: 'Fillets are often taken out in the field, and quarters come without neck, ribs and spine. What did not come cannot be packed, and a fillet that is missing at the end is later called stolen; so it is said now, and what came is ticked off at the counter.',
-  source: 'common practice, no source; what quarters hold: Texas 42.001(8)',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: absent,

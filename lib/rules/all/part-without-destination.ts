@@ -17,7 +17,7 @@ import type { Edit } from '@/lib/instructions';
 import { formatWeight } from '@/lib/units';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { cutWords, joined, muscleWords, partWords, sentence, tissueNoun } from '../wording';
 
 /** Undecided muscles of one part on one side or both, or of the whole animal where they lie in more than two parts. */
@@ -118,12 +118,16 @@ function buttonOf(cut: CutId, country: NameCountry): string {
   return country === 'us' ? 'Grind it' : 'Mince it';
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const partWithoutDestinationReason: RuleReason = {
+  why: 'Something always remains: shoulders, neck, trim. If nobody says what becomes of it, the cutter decides, and it is not always what was wanted. Most hunters have it minced.',
+  source: 'common practice, no source',
+};
+
 export const partWithoutDestination = defineRule<Unsaid>({
   id: 'part-without-destination',
   severity: 'ask',
   title: 'Nothing is said about some of the meat',
-  why: 'Something always remains: shoulders, neck, trim. If nobody says what becomes of it, the cutter decides, and it is not always what was wanted. Most hunters have it minced.',
-  source: 'common practice, no source',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: unsaid,

@@ -3,7 +3,7 @@ import { minceName } from '@/lib/cuts';
 import { PRODUCTS } from '@/lib/plan';
 import { exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { sentence } from '../wording';
 
 type Pork = { readonly in: 'mince' } | { readonly in: 'product'; readonly productId: ProductId };
@@ -40,12 +40,16 @@ function suggestions(found: Pork, order: RuledOrder): readonly Suggestion[] {
   ];
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const porkInANoPorkOrderReason: RuleReason = {
+  why: 'A household that eats no pork, for its faith or its health, must be able to trust every packet. Ground game is often mixed with pork fat and most sausage is made with pork, so it is easy to ask for by accident.',
+  source: 'common practice, no source',
+};
+
 export const porkInANoPorkOrder = defineRule<Pork>({
   id: 'pork-in-a-no-pork-order',
   severity: 'stop',
   title: 'Pork in an order without pork',
-  why: 'A household that eats no pork, for its faith or its health, must be able to trust every packet. Ground game is often mixed with pork fat and most sausage is made with pork, so it is easy to ask for by accident.',
-  source: 'common practice, no source',
   ground: 'safety',
   stages: ['order', 'receiving', 'cutting'],
   check: pork,

@@ -1,5 +1,5 @@
 import { exampleLine, exampleOrder } from '../example-order';
-import { type RuleExamples, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 import {
   type ShortPromise,
   askedWords,
@@ -11,12 +11,16 @@ import {
   shortPromises,
 } from '../short-promise';
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const probablyShortReason: RuleReason = {
+  why: 'No two animals of one weight hold the same meat, so the forecast is a range. What you asked for lies in the upper half of it: there may be enough, but more often there is not. It is better to say now what is wanted then, than to leave it to the cutter.',
+  source: 'the forecast of this animal, from the published weighings named with each species',
+};
+
 export const probablyShort = defineRule<ShortPromise>({
   id: 'probably-short',
   severity: 'ask',
   title: 'Probably not quite enough',
-  why: 'No two animals of one weight hold the same meat, so the forecast is a range. What you asked for lies in the upper half of it: there may be enough, but more often there is not. It is better to say now what is wanted then, than to leave it to the cutter.',
-  source: 'the forecast of this animal, from the published weighings named with each species',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: (order) => shortPromises(order, 'probable'),

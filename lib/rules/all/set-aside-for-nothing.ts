@@ -3,7 +3,7 @@ import { PRODUCTS } from '@/lib/plan';
 import { type Range, formatWeight, formatWeightRange, roundedDown } from '@/lib/units';
 import { exampleLine, exampleOrder } from '../example-order';
 import { afterEdits, mend } from '../mend';
-import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
 import { joined, lineWords, partOfLine } from '../wording';
 
 type Idle = { readonly lines: readonly [InstructionLine, ...InstructionLine[]]; readonly set: Range };
@@ -16,12 +16,16 @@ function idle({ instructions, plan }: RuledOrder): readonly Idle[] {
   return first && plan.pools['whole-muscle'].likely > 0 ? [{ lines: [first, ...others], set: plan.pools['whole-muscle'] }] : [];
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const setAsideForNothingReason: RuleReason = {
+  why: 'Jerky is sliced from whole muscle, so good pieces of leg or loin are kept out of the grind for it. Where no jerky is asked for, they would be ground after all: the best meat of the animal in the cheapest packet.',
+  source: 'common practice, no source',
+};
+
 export const setAsideForNothing = defineRule<Idle>({
   id: 'set-aside-for-nothing',
   severity: 'ask',
   title: 'Whole muscle set aside for nothing',
-  why: 'Jerky is sliced from whole muscle, so good pieces of leg or loin are kept out of the grind for it. Where no jerky is asked for, they would be ground after all: the best meat of the animal in the cheapest packet.',
-  source: 'common practice, no source',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: idle,

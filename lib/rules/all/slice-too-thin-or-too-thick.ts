@@ -2,7 +2,7 @@ import { CUTS } from '@/lib/cuts';
 import type { InstructionLine } from '@/lib/instructions';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
 import { lineWords, partOfLine, sentence, thicknessWords } from '../wording';
 
 type Odd = { readonly line: InstructionLine; readonly asked: number; readonly nearest: number };
@@ -23,12 +23,16 @@ function odd({ instructions }: RuledOrder): readonly Odd[] {
   });
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const sliceTooThinOrTooThickReason: RuleReason = {
+  why: 'Game has little fat: a very thin slice is dry before it is brown and tears under the knife, and a very thick one is grey outside and raw within. A butterfly is cut at twice its finished thickness and opened like a book, so it needs a little more to hold together.',
+  source: 'common practice, no source',
+};
+
 export const sliceTooThinOrTooThick = defineRule<Odd>({
   id: 'slice-too-thin-or-too-thick',
   severity: 'ask',
   title: 'A thickness that does not cook well',
-  why: 'Game has little fat: a very thin slice is dry before it is brown and tears under the knife, and a very thick one is grey outside and raw within. A butterfly is cut at twice its finished thickness and opened like a book, so it needs a little more to hold together.',
-  source: 'common practice, no source',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: odd,

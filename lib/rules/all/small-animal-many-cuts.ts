@@ -1,6 +1,6 @@
 import { type Range, formatWeight } from '@/lib/units';
 import { exampleLine, exampleOrder } from '../example-order';
-import { type RuleExamples, type RuledOrder, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
 
 type Scraps = { readonly cuts: number; readonly hanging: Range };
 
@@ -17,12 +17,16 @@ function scraps({ instructions, plan }: RuledOrder): readonly Scraps[] {
   return cuts > MOST_CUTS && plan.forecast.hanging.likely < SMALL_HANGING_GRAMS ? [{ cuts, hanging: plan.forecast.hanging }] : [];
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const smallAnimalManyCutsReason: RuleReason = {
+  why: 'Every cut has its own trim and its own packets, and on a small animal some of them come out at a handful. Loins and leg muscles whole, the rest minced or diced, gives more on the plate; but it can all be done.',
+  source: 'common practice, no source; where it begins is judgement',
+};
+
 export const smallAnimalManyCuts = defineRule<Scraps>({
   id: 'small-animal-many-cuts',
   severity: 'note',
   title: 'Many cuts from a small animal',
-  why: 'Every cut has its own trim and its own packets, and on a small animal some of them come out at a handful. Loins and leg muscles whole, the rest minced or diced, gives more on the plate; but it can all be done.',
-  source: 'common practice, no source; where it begins is judgement',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: scraps,

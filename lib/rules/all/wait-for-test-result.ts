@@ -1,14 +1,18 @@
 import { exampleOrder } from '../example-order';
-import { type RuleExamples, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 
 type Awaited = 'pending' | 'positive';
+
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const waitForTestResultReason: RuleReason = {
+  why: 'An animal under test for chronic wasting disease hangs whole until the result is known: once it is cut, its meat cannot be called back, and the knives, the saw and the grinder have touched it. A positive animal is not eaten. A negative test is not a guarantee.',
+  source: 'Michigan State University Extension, processor protocol, 2022; CDC',
+};
 
 export const waitForTestResult = defineRule<Awaited>({
   id: 'wait-for-test-result',
   severity: 'stop',
   title: 'Not cut before the test is back',
-  why: 'An animal under test for chronic wasting disease hangs whole until the result is known: once it is cut, its meat cannot be called back, and the knives, the saw and the grinder have touched it. A positive animal is not eaten. A negative test is not a guarantee.',
-  source: 'Michigan State University Extension, processor protocol, 2022; CDC',
   ground: 'safety',
   stages: ['cutting'],
   check: ({ circumstances: { test } }) => (test === 'pending' || test === 'positive' ? [test] : []),

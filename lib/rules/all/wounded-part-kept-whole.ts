@@ -5,7 +5,7 @@ import { claimsOf } from '@/lib/plan';
 import { isBoneMissing, isNamelessMeat, missingPlaces, soundSide } from '../delivered';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuledOrder, type Suggestion, defineRule } from '../rule';
+import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { lineWords, partOfLine, partsNoun, sentence } from '../wording';
 
 /** A line that keeps a hit part whole, or cuts one that is lost altogether. */
@@ -84,12 +84,16 @@ function suggestions({ line, places, isLost }: Hit, order: RuledOrder): readonly
   ];
 }
 
+/** Why the trade objects, in a paragraph a customer can read, and where that is from. */
+export const woundedPartKeptWholeReason: RuleReason = {
+  why: 'A bullet bruises and splinters far beyond its hole, and lead has been found a foot and a half from it. The cutter cuts wide round a wound, so a joint from that side comes out small, ragged or not at all; in pieces the sound meat is used just as well.',
+  source: 'common practice, no source; how far lead travels: Minnesota DNR 2008',
+};
+
 export const woundedPartKeptWhole = defineRule<Hit>({
   id: 'wounded-part-kept-whole',
   severity: 'ask',
   title: 'The piece is hit',
-  why: 'A bullet bruises and splinters far beyond its hole, and lead has been found a foot and a half from it. The cutter cuts wide round a wound, so a joint from that side comes out small, ragged or not at all; in pieces the sound meat is used just as well.',
-  source: 'common practice, no source; how far lead travels: Minnesota DNR 2008',
   ground: 'trade',
   stages: ['order', 'receiving', 'cutting'],
   check: hits,
