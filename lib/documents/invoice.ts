@@ -3,6 +3,7 @@ import type { Plan } from '@/lib/plan';
 import { type Bill, formatBasis } from '@/lib/pricing';
 import { CAUTIONS, DEFERENCE } from '@/lib/rules';
 import { type WeightUnit, formatMoney, formatWeight, formatWeightRange } from '@/lib/units';
+import { cookingCaution } from './cooking-caution';
 import { type GoesDrawing, goesDrawing } from './goes-drawing';
 import type { WhereItGoes } from './where-it-goes';
 
@@ -38,7 +39,7 @@ export type InvoiceInput = {
   readonly title: string;
   readonly isEstimate: boolean;
   readonly issued: string;
-  readonly shop: { readonly name: string; readonly address: string; readonly phone: string; readonly unit: WeightUnit; readonly locale: string };
+  readonly shop: { readonly name: string; readonly address: string; readonly phone: string; readonly unit: WeightUnit; readonly locale: string; readonly cookGameTo: string; readonly storageCaution: string };
   readonly number: string;
   readonly hunter: string;
   readonly animal: string;
@@ -83,7 +84,12 @@ export function buildInvoice(input: InvoiceInput): InvoiceDocument {
     })),
     yieldLine: input.went ? input.went.sentences.join(' ') : yieldLine(input),
     goes: input.went && goesDrawing(input.went.goes, shop),
-    cautions: [CAUTIONS['cook-game'].text, CAUTIONS['keep-cold'].text, DEFERENCE],
+    cautions: [
+      cookingCaution(shop.cookGameTo, input.plan.forecast.species),
+      CAUTIONS['keep-cold'].text,
+      ...(shop.storageCaution.trim() === '' ? [] : [shop.storageCaution.trim().replace(/\s*\n\s*/g, ' ')]),
+      DEFERENCE,
+    ],
   };
 }
 

@@ -57,7 +57,7 @@ function Rows({ document, payments, due }: Pick<InvoiceJob, 'document' | 'paymen
             <Sum key={`${index} ${payment.label}`} label={payment.label} amount={payment.amount} />
           ))}
           {due !== '' && (
-            <View style={{ borderWidth: 1.25, borderColor: BARK, marginTop: 5, paddingHorizontal: 6, marginHorizontal: -7 }}>
+            <View style={{ borderWidth: 1.25, borderColor: BARK, marginTop: 5, paddingLeft: 6, paddingRight: 6, marginLeft: -7, marginRight: 0 }}>
               <Sum label="To pay" amount={due} size={14} weight={700} />
             </View>
           )}

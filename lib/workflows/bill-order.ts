@@ -5,10 +5,10 @@ import { orConflict } from '@/lib/db/conflicts';
 import { insertInvoice, insertPayment } from '@/lib/db/invoices';
 import { type StoredOrder, loadOrder, nextInCounter } from '@/lib/db/orders';
 import { buildInvoice } from '@/lib/documents';
-import { type FormEntries, type OrderFormShop, type ShopSettings, nestEntries, parsePaymentForm, textAt } from '@/lib/forms';
+import { type FormEntries, type OrderFormShop, type ShopSettings, licenceWord, nestEntries, parsePaymentForm, textAt } from '@/lib/forms';
 import { type Assessment, addedGramsOf, animalWords, billFacts, canStep, packRows, stateWords, stepFrom } from '@/lib/orders';
 import { type Bill, priceOrder } from '@/lib/pricing';
-import { formatMoney } from '@/lib/units';
+import { formatDay, formatMoney } from '@/lib/units';
 import { assessStored } from './assess-stored';
 import { changing, orderForChange, refuseWithin, saveChange } from './change-order';
 import { dayIn, momentWords } from './clock';
@@ -91,11 +91,11 @@ function documentOf(
     title: made.title,
     isEstimate: false,
     issued: made.issued,
-    shop: { name: settings.name, address: settings.address, phone: settings.phone, unit: shop.unit, locale: shop.locale },
+    shop: { name: settings.name, address: settings.address, phone: settings.phone, unit: shop.unit, locale: shop.locale, cookGameTo: settings.cookGameTo, storageCaution: settings.storageCaution },
     number: order.number,
     hunter: order.hunter.name,
     animal: animalWords({ ...order.animal, ...(order.arrival && { sex: order.arrival.sex, ageClass: order.arrival.ageClass }) }, shop.species),
-    origin: order.arrival ? `Tag ${order.arrival.tag}, licence ${order.arrival.licence}, killed ${order.arrival.killedOn}, ${order.arrival.killedWhere}` : '',
+    origin: order.arrival ? `Tag ${order.arrival.tag}, ${licenceWord(shop.country)} ${order.arrival.licence}, killed ${formatDay(order.arrival.killedOn, shop.locale)}, ${order.arrival.killedWhere}` : '',
     bill,
     packed,
     plan: assessment.plan,

@@ -219,7 +219,7 @@ export function makeInvoice(isEstimate = false): InvoiceDocument {
     title: isEstimate ? 'Estimate, not an invoice' : 'Invoice 2026-0042',
     isEstimate,
     issued: 'Nov 25, 2026',
-    shop: { name: 'Alder Creek Game Processing', address: '14 Mill Road, Alder Creek', phone: '555 0142', unit: 'lb', locale: 'en-US' },
+    shop: { name: 'Alder Creek Game Processing', address: '14 Mill Road, Alder Creek', phone: '555 0142', unit: 'lb', locale: 'en-US', cookGameTo: '160 F', storageCaution: 'Keep frozen at 0 F or colder.' },
     number: makeOrderNumber(10427),
     hunter: 'Ada Thorn',
     animal: 'white-tailed deer, doe',
