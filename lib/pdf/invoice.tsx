@@ -15,11 +15,11 @@ const OWNER_NOTICE = 'NOT FOR SALE. Processed for the owner of the game.';
 export function InvoicePages({ paper, document, payments, due }: Omit<InvoiceJob, 'kind'>) {
   const [width, height] = PAGE_SIZES[paper];
   return (
-    <Page size={[width, height]} style={{ paddingTop: 40, paddingBottom: 56, paddingHorizontal: 50 }}>
+    <Page size={[width, height]} style={{ paddingTop: 34, paddingBottom: 46, paddingHorizontal: 50 }}>
       <InvoiceHead document={document} />
       <Rows document={document} payments={payments} due={due} />
       <Packed document={document} />
-      <View wrap={false} style={{ marginTop: 14, borderTopWidth: 0.75, borderTopColor: GREY, paddingTop: 8, gap: 4 }}>
+      <View wrap={false} style={{ marginTop: 10, borderTopWidth: 0.75, borderTopColor: GREY, paddingTop: 8, gap: 4 }}>
         <Words size={SMALL + 1} weight={700}>{OWNER_NOTICE}</Words>
         <Words size={SMALL} leading={1.35}>{document.cautions.join(' ')}</Words>
       </View>
@@ -30,7 +30,7 @@ export function InvoicePages({ paper, document, payments, due }: Omit<InvoiceJob
 
 function Rows({ document, payments, due }: Pick<InvoiceJob, 'document' | 'payments' | 'due'>) {
   return (
-    <View style={{ marginTop: 22 }}>
+    <View style={{ marginTop: 16 }}>
       <View style={{ flexDirection: 'row', borderBottomWidth: 1.5, borderBottomColor: BARK, paddingBottom: 3, gap: 10 }}>
         <Words size={SMALL} weight={700} style={{ flexGrow: 1, flexBasis: 0 }}>What was done</Words>
         <Words size={SMALL} weight={700} style={{ width: 165 }}>Worked out from</Words>
@@ -79,7 +79,7 @@ function Sum({ label, amount, size = BODY, weight = 400 }: { readonly label: str
 function Packed({ document }: { readonly document: InvoiceDocument }) {
   if (document.packed.length === 0 && document.yieldLine === '') return null;
   return (
-    <View style={{ marginTop: 16 }}>
+    <View style={{ marginTop: 12 }}>
       {document.packed.length > 0 && (
         <View wrap={false} style={{ flexDirection: 'row', borderBottomWidth: 1.5, borderBottomColor: BARK, paddingBottom: 3, gap: 10 }}>
           <Words size={SMALL} weight={700} style={{ flexGrow: 1, flexBasis: 0 }}>What was packed</Words>

@@ -91,7 +91,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/o/
       <Caution
         texts={[
           CAUTIONS['keep-cold'].text,
-          cookingCaution(shop.cookGameTo),
+          cookingCaution(shop.cookGameTo, order.assessment.plan.forecast.species),
           ...(order.assessment.facts.wounds.length > 0 ? [CAUTIONS['wound-trim'].text] : []),
           ...(order.animal.diseaseZone === 'yes' ? [CAUTIONS['disease-zone'].text] : []),
         ]}
