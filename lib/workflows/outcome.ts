@@ -3,8 +3,7 @@ import type { FieldErrors } from '@/lib/forms';
 /** What a workflow that changes something answers: done, or a sentence and what is wrong at which field. */
 export type Outcome = { readonly ok: true } | Refusal;
 
-/** Stale: somebody else changed it since its page was read. */
-export type Refusal = { readonly ok: false; readonly message: string; readonly fieldErrors: FieldErrors; readonly isStale?: boolean };
+export type Refusal = { readonly ok: false; readonly message: string; readonly fieldErrors: FieldErrors };
 
 /** A refusal of the whole thing in one sentence. */
 export function refuse(message: string, fieldErrors: FieldErrors = {}): Refusal {
