@@ -1,3 +1,3 @@
-export { doubtOf, lineDoubtOf, type Doubt } from './doubt';
+export { doubtOf, type Doubt } from './doubt';
 export { PRIOR_ANIMALS, learnSpecies, type Learned, type LearnedShare } from './learn-species';
-export { ARRIVAL_BASES, observe, ownRawGrams, type ArrivalBasis, type Observation, type Weighed } from './observation';
+export { observe, ownRawGrams, type Observation, type Weighed } from './observation';
