@@ -18,3 +18,4 @@ export { likelyText, partStandings, chanceWords, planView, type ForecastRow, typ
 export { priceWords, type PriceWords } from './price-words';
 export { threeSentences } from './three-sentences';
 export { whereItGoes, type GoneAmount, type GonePart, type GoneStage, type WhereItGoes, type WhereItGoesInput } from './where-it-goes';
+export { oddYieldWords, yieldRows, type OddYield, type YieldMark, type YieldRow } from './yield-view';

@@ -1,3 +1,3 @@
-export { doubtOf, type Doubt } from './doubt';
+export { doubtOf, lineDoubtOf, type Doubt } from './doubt';
 export { PRIOR_ANIMALS, learnSpecies, type Learned, type LearnedShare } from './learn-species';
-export { observe, ownRawGrams, type Observation, type Weighed } from './observation';
+export { ARRIVAL_BASES, observe, ownRawGrams, type ArrivalBasis, type Observation, type Weighed } from './observation';

@@ -1,11 +1,15 @@
-import { type PartId, type SpeciesFigures, partsOf, readTissueKey } from '@/lib/carcass';
+import { type PartId, type SpeciesFigures, type WeightBasis, partsOf, readTissueKey } from '@/lib/carcass';
 import type { Instructions, ProductId } from '@/lib/instructions';
 import { PRODUCTS, type Plan } from '@/lib/plan';
 
+/** Bases above the rail: only a weight on one of these tells what comes off. */
+export const ARRIVAL_BASES = ['live', 'field-dressed', 'legs-off', 'hide-on'] as const satisfies readonly WeightBasis[];
+export type ArrivalBasis = (typeof ARRIVAL_BASES)[number];
+
 /** What one animal told of its kind: shares, each where the scales tell it. */
 export type Observation = {
-  /** What hung, of what came field-dressed. */
-  readonly hangingOfFieldDressed: number | null;
+  /** What hung, of what came in, and what that had still on; null where it was not weighed both times, or did not come whole. */
+  readonly hanging: { readonly basis: ArrivalBasis; readonly share: number } | null;
   /** Clean meat, of what hung. */
   readonly meatOfHanging: number | null;
   /** A part, of the clean meat: only parts whose cuts were packed by themselves, whole and unhurt. */
@@ -14,8 +18,8 @@ export type Observation = {
 
 /** What was weighed of one animal. Grams; own meat is raw and without anything added. */
 export type Weighed = {
-  /** As it came in, gutted, with hide, head and legs; null where another weight was taken or something was missing. */
-  readonly fieldDressedGrams: number | null;
+  /** As it came in, and with what still on; null where it was not weighed. */
+  readonly arrived: { readonly grams: number; readonly basis: WeightBasis } | null;
   /** On the rail; null where it was not weighed there. */
   readonly railGrams: number | null;
   /** Packed, by instruction line. */
@@ -38,11 +42,11 @@ const LEAST_TOLD_GRAMS = 150;
 export function observe(plan: Plan, weighed: Weighed): Observation {
   const { species, facts } = plan.forecast;
   const isWhole = facts.missing.length === 0 && facts.form !== 'quartered' && facts.form !== 'boned-out';
-  const hangingOfFieldDressed =
-    isWhole && weighed.fieldDressedGrams && weighed.railGrams ? weighed.railGrams / weighed.fieldDressedGrams : null;
+  const { arrived, railGrams } = weighed;
+  const basis = ARRIVAL_BASES.find((one) => one === arrived?.basis);
   const meatFactor = factorOfMeat(plan, weighed);
   return {
-    hangingOfFieldDressed,
+    hanging: isWhole && basis && arrived && arrived.grams > 0 && railGrams !== null ? { basis, share: railGrams / arrived.grams } : null,
     meatOfHanging: meatFactor === null ? null : (species.composition.carcass.per10k.meat / 10_000) * meatFactor,
     partOfMeat: meatFactor === null ? {} : partsTold(plan, weighed, species, meatFactor),
   };

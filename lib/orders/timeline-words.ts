@@ -12,6 +12,7 @@ const TIMELINE: Readonly<Record<string, { readonly words: string; readonly forHu
   free: { words: 'Hold lifted', forHunter: true },
   'start-cutting': { words: 'On the bench', forHunter: true },
   packed: { words: 'Packed and weighed', forHunter: true },
+  'yield-judged': { words: 'Said whether the forecast learns from it', forHunter: false },
   'invoice-issued': { words: 'Invoice issued, ready to collect', forHunter: true },
   'payment-taken': { words: 'Payment taken', forHunter: true },
   'handed-over': { words: 'Collected', forHunter: true },

@@ -17,6 +17,7 @@ export {
   parseRate,
   type Currency,
 } from './money';
+export { writeDecimal } from './number-format';
 export { type Range } from './range';
 export { type Result } from './result';
 export { allocateByLargestRemainder, roundHalfUp, scaleHalfUp } from './rounding';

@@ -39,7 +39,7 @@ export async function savePacking(actor: StaffActor, number: string, baseVersion
     if (doubt !== null && !saysRight(entries)) refuseFieldsWithin({ [WEIGHTS_ARE_RIGHT]: doubt });
     await saveChange(transaction, order, canStep(order.state, 'pack') ? { state: stepFrom(order.state, 'pack') } : {});
     await replaceWeighings(transaction, order.id, parsed.value, actor.name);
-    await recordYield(transaction, order, plan, parsed.value);
+    await recordYield(transaction, order, plan, { rows, weighings: parsed.value });
     await recordAudit(transaction, actor, 'packed', {
       orderId: order.id,
       before: order.weighings.map((one) => ({ ...one })),

@@ -1,7 +1,8 @@
-import { type AnimalFacts, type SpeciesFigures, buildShareTree, forecastCarcass, readTissueKey } from '@/lib/carcass';
+import { type AnimalFacts, type SpeciesFigures, type WeightBasis, buildShareTree, forecastCarcass, readTissueKey } from '@/lib/carcass';
 import { type InstructionLine, type Instructions, newLine } from '@/lib/instructions';
 import type { Weighed } from '@/lib/learning';
 import { type Plan, planOrder } from '@/lib/plan';
+import type { Range } from '@/lib/units';
 import { drawBeta, drawLeaves, drawWeight, uniforms } from '../carcass/dirichlet-sampler';
 import { nothingNamed } from '../plan/nothing-named';
 
@@ -61,13 +62,45 @@ function factsOf(truth: SpeciesFigures, weight: AnimalFacts['weight']): AnimalFa
 }
 
 /** The plan of an animal that hangs, by these figures. */
-export function planOf(figures: SpeciesFigures, { hangingGrams, instructions }: Animal): Plan {
+export function planOf(figures: SpeciesFigures, { hangingGrams, instructions }: Pick<Animal, 'hangingGrams' | 'instructions'>): Plan {
   return planOrder(instructions, forecastCarcass(factsOf(figures, { grams: hangingGrams, basis: 'hanging' }), { [figures.id]: figures }));
 }
 
+/** The plan of an animal of which nothing is named. */
+export function planHanging(figures: SpeciesFigures, hangingGrams: number): Plan {
+  return planOf(figures, { hangingGrams, instructions: nothingNamed });
+}
+
+/** The plan of an animal as it comes in, by these figures. */
+export function planAtDoorOf(figures: SpeciesFigures, { fieldDressedGrams, instructions }: Animal): Plan {
+  return planOrder(instructions, forecastCarcass(factsOf(figures, { grams: fieldDressedGrams, basis: 'field-dressed' }), { [figures.id]: figures }));
+}
+
+/** The forecast of what hangs, from a weight it came in at. */
+export function hangingFrom(figures: SpeciesFigures, grams: number, basis: WeightBasis): Range {
+  return forecastCarcass(factsOf(figures, { grams, basis }), { [figures.id]: figures }).hanging;
+}
+
 /** The forecast of what hangs, from the weight it came in at. */
-export function hangingOf(figures: SpeciesFigures, { fieldDressedGrams }: Animal) {
-  return forecastCarcass(factsOf(figures, { grams: fieldDressedGrams, basis: 'field-dressed' }), { [figures.id]: figures }).hanging;
+export function hangingOf(figures: SpeciesFigures, { fieldDressedGrams }: Animal): Range {
+  return hangingFrom(figures, fieldDressedGrams, 'field-dressed');
+}
+
+/** Animals as they came in and as they hung, weighed at the door on one basis. */
+export function arrivals(truth: SpeciesFigures, basis: WeightBasis, count: number, seed: number): readonly { readonly grams: number; readonly hangingGrams: number }[] {
+  const next = uniforms(seed);
+  const { per10k, concentration } = truth.fieldDressed;
+  const { mean, sd } = truth.fieldDressedPerLive;
+  return Array.from({ length: count }, () => {
+    const live = drawWeight(25_000, 0.15, next);
+    const gutted = live * drawBeta(mean, (mean * (1 - mean)) / sd ** 2 - 1, next);
+    // Head and legs come off first, then the hide: shares of a Dirichlet are Beta shares of what is left.
+    const withoutLegs = drawBeta(1 - per10k['lower-legs'] / 10_000, concentration, next);
+    const headless = drawBeta((per10k.hide + per10k.hanging) / (10_000 - per10k['lower-legs']), concentration * (1 - per10k['lower-legs'] / 10_000), next);
+    const skinned = drawBeta(per10k.hanging / (per10k.hide + per10k.hanging), (concentration * (per10k.hide + per10k.hanging)) / 10_000, next);
+    const at: Partial<Record<WeightBasis, number>> = { live, 'field-dressed': gutted, 'legs-off': gutted * withoutLegs, 'hide-on': gutted * withoutLegs * headless };
+    return { grams: Math.round(at[basis] ?? 0), hangingGrams: Math.round(gutted * withoutLegs * headless * skinned) };
+  });
 }
 
 /** What the shop's scales show of it: each tissue goes where the plan sends it, in the plan's proportions. */
@@ -80,5 +113,5 @@ export function weighedOf(plan: Plan, animal: Animal): Weighed & { readonly tota
     if (readTissueKey(row.key).kind === 'muscle') pooledGrams += (row.pools.stewing + row.pools.grinding + row.pools['whole-muscle']) * truly;
   }
   const totalGrams = [...lines.values()].reduce((sum, grams) => sum + grams, 0) + pooledGrams;
-  return { fieldDressedGrams: animal.fieldDressedGrams, railGrams: animal.hangingGrams, lines, pooledGrams, totalGrams };
+  return { arrived: { grams: animal.fieldDressedGrams, basis: 'field-dressed' }, railGrams: animal.hangingGrams, lines, pooledGrams, totalGrams };
 }

@@ -105,10 +105,10 @@ export async function forecastWeights(number: string): Promise<[string, string][
 }
 
 /** Takes an order as far as the packing table, weighed out as forecast. */
-export async function packed(changes: Partial<OrderFormValues> = {}): Promise<{ token: string; number: string }> {
+export async function packed(changes: Partial<OrderFormValues> = {}, arrival: Partial<ArrivalFormValues> = {}): Promise<{ token: string; number: string }> {
   const placed = await place(changes);
   const { number } = placed;
-  await allGood(receive(number));
+  await allGood(receive(number, arrival));
   await allGood(recordHanging(counter, number, await versionOf(number), '96'));
   await allGood(takeStep(cutter, number, await versionOf(number), 'start-cutting'));
   await allGood(savePacking(cutter, number, await versionOf(number), await forecastWeights(number)));
