@@ -6,6 +6,7 @@ import type { DrawnShapes } from '@/app/_components/carcass-drawing';
 import { ErrorSummary } from '@/app/_components/error-summary';
 import { blankOrderForm, openedForm, readOrderForm, stepOrderForm, type OrderFormState, type OrderFormValues } from '@/lib/forms';
 import type { HunterShop } from '@/lib/workflows/hunter-orders';
+import { AS_IT_STANDS, AsItStandsButton, BaseFields, ChangedMeanwhile } from './as-it-stands';
 import { CheckAnswers } from './check-answers';
 import { dropDraft, freshFormKey } from './draft';
 import { EditForm } from './edit-form';
@@ -27,7 +28,7 @@ type OrderFormProps = {
   readonly words: { readonly send: string; readonly after: string };
   /** Drawn above the form while it is filled in. */
   readonly header: ReactNode;
-  /** Hidden fields that go along: which order is changed, from which version. */
+  /** Fields that go along: which order is changed, and why. */
   readonly children?: ReactNode;
 };
 
@@ -35,6 +36,11 @@ const FORM_ID = 'order-form';
 const typedBeforeScript = () => typedIn(FORM_ID);
 
 const loadCheck = () => import('./check-form').catch(() => null);
+
+/** Steps taken on the phone know nothing of the order behind the form. */
+function onBase(next: OrderFormState, before: OrderFormState): OrderFormState {
+  return { ...next, base: next.base ?? before.base };
+}
 
 /**
  * The hunter's form, with and without script. Every button is a submit with an intent. Without script the server answers
@@ -52,14 +58,14 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
   function show(next: OrderFormState) {
     if (next.step === 'check' && state.step !== 'check') window.history.pushState(null, '', '#check');
     live.reset(next.values);
-    setShown((now) => ({ ...now, state: next, drawn: now.drawn + 1 }));
+    setShown((now) => ({ ...now, state: onBase(next, now.state), drawn: now.drawn + 1 }));
   }
 
   /** Where only lines were added or taken off, and the usual way said what becomes of the others, the rest of the form stays as it stands on the screen. */
   function showLines(next: OrderFormState) {
     live.setValue('lines', next.values.lines);
     live.setValue('rest', next.values.rest);
-    setShown((now) => ({ ...now, state: next, cutsDrawn: now.cutsDrawn + 1 }));
+    setShown((now) => ({ ...now, state: onBase(next, now.state), cutsDrawn: now.cutsDrawn + 1 }));
   }
 
   const { sending, send, stop } = useSending(action, (answer) => {
@@ -84,7 +90,7 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
     const values = readOrderForm(data.entries());
     data.set('intent', intent);
     data.set('scripted', 'yes');
-    if (intent === 'send') return send(openedForm(values), data);
+    if (intent === 'send' || intent === AS_IT_STANDS) return send(openedForm(values), data);
     stop();
     if (intent === 'check') return void check(values, data);
     const next = stepOrderForm(values, intent, state.step, shop);
@@ -126,12 +132,15 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
         </div>
       )}
       <ErrorSummary errors={errors} />
+      {state.isStale && <AsItStandsButton formId={FORM_ID} />}
+      {state.changedMeanwhile && <ChangedMeanwhile answers={state.changedMeanwhile} />}
       <form ref={form} id={FORM_ID} action={formAction} onSubmit={onSubmit} noValidate>
         {/* The first button answers the enter key: it only works the forecast out. */}
         <button type="submit" name="intent" value="refresh" className="visually-hidden" tabIndex={-1} aria-hidden="true">
           Work it out
         </button>
         {children}
+        <BaseFields base={state.base} />
         <FormProvider {...live}>
           {state.step === 'check' ? (
             <CheckAnswers values={state.values} sending={sending} words={words} />

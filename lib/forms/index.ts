@@ -9,6 +9,7 @@ export {
 } from './arrival-form';
 export { nestEntries, rowsAt, textAt, type FormEntries } from './form-entries';
 export { ORDER_SECTIONS, lineLabel, orderAnswers, type Answer, type AnswerGroup, type OrderSection } from './order-answers';
+export { formAsItStands, readBase, writtenBase } from './order-form-base';
 export { checkOrderForm } from './order-form-check';
 export { orderFormEntries } from './order-form-entries';
 export { applyIntent, assessForm, findingsOf, mend, type OrderFormShop } from './order-form-intents';
@@ -20,7 +21,7 @@ export {
   type FieldErrors,
   type OrderDraft,
 } from './order-form-schema';
-export { openedForm, refusedForm, stepOrderForm, type OrderFormState, type OrderFormStep } from './order-form-steps';
+export { openedForm, refusedForm, stepOrderForm, type FormBase, type OrderFormState, type OrderFormStep } from './order-form-steps';
 export {
   ageChoices,
   antlerChoices,

@@ -28,10 +28,11 @@ export type OrderSection = (typeof ORDER_SECTIONS)[number];
 export type Answer = { readonly label: string; readonly answer: string };
 export type AnswerGroup = { readonly section: OrderSection; readonly title: string; readonly answers: readonly Answer[] };
 
-type Shop = FormShop & { readonly country: NameCountry; readonly tariff: Tariff };
+/** What the words of the answers take from the shop. */
+export type AnswerShop = FormShop & { readonly country: NameCountry; readonly tariff: Tariff };
 
 /** The filled-in form as questions and answers, for reading over. */
-export function orderAnswers(values: OrderFormValues, shop: Shop): readonly AnswerGroup[] {
+export function orderAnswers(values: OrderFormValues, shop: AnswerShop): readonly AnswerGroup[] {
   return [
     { section: 'animal', title: 'The animal', answers: animalAnswers(values, shop) },
     { section: 'cuts', title: 'How it is cut', answers: cutAnswers(values, shop) },
@@ -41,7 +42,7 @@ export function orderAnswers(values: OrderFormValues, shop: Shop): readonly Answ
   ];
 }
 
-function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale, species }: Shop): readonly Answer[] {
+function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale, species }: AnswerShop): readonly Answer[] {
   const plan = findSpecies(species, animal.speciesId)?.plan;
   const weight = parseWeight(animal.weight, { unit, locale });
   const weightWords = weight.ok && animal.weight.trim() !== '' ? `${formatWeight(weight.value, unit, locale)}, ${chosenLabel(basisChoices(plan), animal.weightBasis)}` : 'not told';
@@ -57,7 +58,7 @@ function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale, spec
   ];
 }
 
-function cutAnswers(values: OrderFormValues, shop: Shop): readonly Answer[] {
+function cutAnswers(values: OrderFormValues, shop: AnswerShop): readonly Answer[] {
   if (values.lines.length === 0) return [{ label: 'Cuts', answer: 'none named' }];
   const { lines } = describedInstructions(values, shop);
   return lines.map((line) => {
@@ -74,7 +75,7 @@ export function lineLabel(line: Pick<LineValues, 'target' | 'side'>, country: Na
   return capital(line.target === 'saddle' ? name : sidedName(name, line.side));
 }
 
-function restAnswers(values: OrderFormValues, shop: Shop): readonly Answer[] {
+function restAnswers(values: OrderFormValues, shop: AnswerShop): readonly Answer[] {
   const { mince, products } = describedInstructions(values, shop);
   const fat = mince.addedFat === 'none' ? chosenLabel(fatChoices(), 'none') : `${mince.fatPercent}% ${chosenLabel(fatChoices(), mince.addedFat)}`;
   const made = products.map(({ productId, gameGrams }) => `${PRODUCTS[productId].name} from ${formatWeight(gameGrams, shop.unit, shop.locale)} of your own meat`);

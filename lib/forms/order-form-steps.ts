@@ -1,5 +1,6 @@
 import { TARGETS, USUAL_CUTS } from '@/lib/cuts';
 import { partsOf } from '@/lib/carcass';
+import type { Answer } from './order-answers';
 import { orderFormEntries } from './order-form-entries';
 import { type OrderFormShop, applyIntent, findingsOf } from './order-form-intents';
 import type { FieldErrors } from './order-form-schema';
@@ -18,7 +19,16 @@ export type OrderFormState = {
   readonly focus: string | null;
   /** Where the sent order is to be seen; null until it has been sent. */
   readonly sentTo: string | null;
+  /** Of a form that changes an order: what it was opened on. */
+  readonly base?: FormBase | undefined;
+  /** Refused because the order is not any more what the form was opened on. */
+  readonly isStale?: boolean;
+  /** What others changed, once the form was brought to the order as it stands. */
+  readonly changedMeanwhile?: readonly Answer[];
 };
+
+/** An order's version, and the form as it was filled in from it. */
+export type FormBase = { readonly version: number; readonly values: OrderFormValues };
 
 /** The form as it is opened: nothing wrong, nothing sent. */
 export function openedForm(values: OrderFormValues): OrderFormState {

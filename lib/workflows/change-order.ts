@@ -36,6 +36,11 @@ export function refuseWithin(message: string): never {
   throw new Refused(refuse(message));
 }
 
+/** The same where somebody else was quicker. */
+function refuseStaleWithin(message: string): never {
+  throw new Refused({ ...refuse(message), isStale: true });
+}
+
 /** Undoes the transaction and answers with what is wrong at which field. */
 export function refuseFieldsWithin(fieldErrors: FieldErrors): never {
   throw new Refused(refuseFields(fieldErrors));
@@ -68,7 +73,7 @@ export async function orderForChange(
     const last = (await listAudit(transaction, order.id)).at(-1);
     const settings = await shopSettings();
     const who = last ? ` ${last.actorName} did, ${momentWords(last.at, settings)}.` : '';
-    return refuseWithin(`This order was changed while you had it open.${who} Nothing was overwritten: look at it as it stands now, then change it again.`);
+    return refuseStaleWithin(`This order was changed while you had it open.${who} Nothing was overwritten: look at it as it stands now, then change it again.`);
   }
   return order;
 }
@@ -76,7 +81,7 @@ export async function orderForChange(
 /** Moves an order's version on with a change, or refuses when somebody was quicker. */
 export async function saveChange(transaction: DatabaseTransaction, order: StoredOrder, change: OrderChange = {}): Promise<void> {
   if (!(await changeOrderRow(transaction, order, change))) {
-    refuseWithin('This order was changed while you had it open. Look at it as it stands now, then change it again.');
+    refuseStaleWithin('This order was changed while you had it open. Look at it as it stands now, then change it again.');
   }
 }
 

@@ -3,7 +3,8 @@ import type { FieldErrors } from '@/lib/forms';
 /** What a workflow that changes something answers: done, or a sentence and what is wrong at which field. */
 export type Outcome = { readonly ok: true } | Refusal;
 
-export type Refusal = { readonly ok: false; readonly message: string; readonly fieldErrors: FieldErrors };
+/** Stale: somebody else changed it since its page was read. */
+export type Refusal = { readonly ok: false; readonly message: string; readonly fieldErrors: FieldErrors; readonly isStale?: boolean };
 
 /** A refusal of the whole thing in one sentence. */
 export function refuse(message: string, fieldErrors: FieldErrors = {}): Refusal {

@@ -1,7 +1,9 @@
 'use server';
 
+import { refresh } from 'next/cache';
 import { redirect } from 'next/navigation';
-import { checkOrderForm, openedForm, readOrderForm, refusedForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
+import { AS_IT_STANDS } from '@/app/order/as-it-stands';
+import { checkOrderForm, formAsItStands, openedForm, readBase, readOrderForm, refusedForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
 import { answerQuestion, changeOrder, readHunterOrder } from '@/lib/workflows/hunter-orders';
 
 /** One tap on an answer. Refused: the sentence why. */
@@ -17,15 +19,23 @@ export async function stepOrderChange(_before: OrderFormState, data: FormData): 
   const values = readOrderForm(data.entries());
   const token = text(data, 'token');
   const intent = text(data, 'intent');
+  const baseVersion = wholeNumber(data, 'baseVersion');
+  const base = readBase(baseVersion, data.get('baseValues'));
   if (intent !== 'send') {
     const order = await readHunterOrder(token);
-    if (order && intent === 'check') return checkOrderForm(values, order.shop);
-    return order ? stepOrderForm(values, intent, text(data, 'step') === 'check' ? 'check' : 'edit', order.shop) : refusedForm(values, { '': 'That link does not open an order any more.' });
+    if (!order) return refusedForm(values, { '': 'That link does not open an order any more.' });
+    if (intent === AS_IT_STANDS) {
+      // The rest of the page is drawn anew as well.
+      refresh();
+      return formAsItStands(values, base, { version: order.version, values: order.values }, order.shop);
+    }
+    if (intent === 'check') return { ...checkOrderForm(values, order.shop), base };
+    return { ...stepOrderForm(values, intent, text(data, 'step') === 'check' ? 'check' : 'edit', order.shop), base };
   }
-  const changed = await changeOrder(token, wholeNumber(data, 'baseVersion'), values);
+  const changed = await changeOrder(token, baseVersion, values);
   if (!changed.ok) {
     const isAtFields = Object.keys(changed.fieldErrors).length > 0;
-    return refusedForm(values, isAtFields ? changed.fieldErrors : { '': changed.message });
+    return { ...refusedForm(values, isAtFields ? changed.fieldErrors : { '': changed.message }), base, isStale: changed.isStale ?? false };
   }
   const sentTo = `/o/${encodeURIComponent(token)}?done=${changed.isChanged ? 'changed' : 'unchanged'}`;
   if (data.has('scripted')) return { ...openedForm(values), sentTo };

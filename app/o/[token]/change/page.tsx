@@ -35,7 +35,7 @@ export default async function ChangePage({ params }: PageProps<'/o/[token]/chang
       <OrderForm
         shop={shop}
         shapes={hunterShapes}
-        opened={openedForm(order.values)}
+        opened={{ ...openedForm(order.values), base: { version, values: order.values } }}
         action={stepOrderChange}
         draftName={`gambrel:change:${order.number}:${version}`}
         title={`Change order ${numberText}`}
@@ -54,7 +54,6 @@ export default async function ChangePage({ params }: PageProps<'/o/[token]/chang
         }
       >
         <input type="hidden" name="token" value={token} />
-        <input type="hidden" name="baseVersion" value={version} />
       </OrderForm>
     </HunterPage>
   );

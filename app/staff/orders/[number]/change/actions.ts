@@ -1,9 +1,11 @@
 'use server';
 
+import { refresh } from 'next/cache';
 import { redirect } from 'next/navigation';
+import { AS_IT_STANDS } from '@/app/order/as-it-stands';
 import { fieldText, orderOf } from '@/app/staff/_components/form-answer';
 import { requireStaff } from '@/lib/auth/current-staff';
-import { type OrderFormState, checkOrderForm, openedForm, readOrderForm, refusedForm, stepOrderForm } from '@/lib/forms';
+import { type OrderFormState, checkOrderForm, formAsItStands, openedForm, readBase, readOrderForm, refusedForm, stepOrderForm } from '@/lib/forms';
 import { openOrderForm } from '@/lib/workflows/hunter-orders';
 import { changeInstructions } from '@/lib/workflows/change-for-hunter';
 import { foundOf, readOrder } from '@/lib/workflows/read-order';
@@ -18,17 +20,24 @@ export async function changeAction(_before: OrderFormState, data: FormData): Pro
   const reason = fieldText(data, 'reason');
   const values = readOrderForm(data.entries());
   const intent = fieldText(data, 'intent');
+  const base = readBase(baseVersion, data.get('baseValues'));
+  const along = { reason, base };
   if (intent !== 'send') {
     const [opened, order] = await Promise.all([openOrderForm(), readOrder(staff, number)]);
-    if (!opened || !order) return { ...refusedForm(values, { '': 'That order is not here any more.' }), reason };
+    if (!opened || !order) return { ...refusedForm(values, { '': 'That order is not here any more.' }), ...along };
     const shop = { ...opened, found: foundOf(order) };
-    if (intent === 'check') return { ...checkOrderForm(values, shop), reason };
-    return { ...stepOrderForm(values, intent, fieldText(data, 'step') === 'check' ? 'check' : 'edit', shop), reason };
+    if (intent === AS_IT_STANDS) {
+      // The rest of the page is drawn anew as well.
+      refresh();
+      return { ...formAsItStands(values, base, { version: order.version, values: order.formValues }, shop), reason };
+    }
+    if (intent === 'check') return { ...checkOrderForm(values, shop), ...along };
+    return { ...stepOrderForm(values, intent, fieldText(data, 'step') === 'check' ? 'check' : 'edit', shop), ...along };
   }
   const outcome = await changeInstructions(staff, number, baseVersion, values, reason);
   if (!outcome.ok) {
     const hasFields = Object.keys(outcome.fieldErrors).length > 0;
-    return { ...refusedForm(values, hasFields ? outcome.fieldErrors : { '': outcome.message }), reason };
+    return { ...refusedForm(values, hasFields ? outcome.fieldErrors : { '': outcome.message }), ...along, isStale: outcome.isStale ?? false };
   }
   const sentTo = `/staff/orders/${number}?done=${outcome.isChanged ? 'changed' : 'unchanged'}`;
   // The page drops its draft before it follows.

@@ -19,6 +19,7 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
   if (!opened) throw new Error('The shop has not been set up');
   const { formKey, ...view } = opened;
   const shop = { ...view, found: foundOf(order) };
+  const values = { ...order.formValues, formKey: order.formValues.formKey || formKey };
   const isOpen = isChangeable(order.state);
   return (
     <OrderPage order={order} task="Change the cuts" hasForm={isOpen}>
@@ -37,7 +38,7 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
           <OrderForm
             shop={shop}
             shapes={hunterShapes}
-            opened={openedForm({ ...order.formValues, formKey: order.formValues.formKey || formKey })}
+            opened={{ ...openedForm(values), base: { version: order.version, values } }}
             action={changeAction}
             draftName={`gambrel:staff-change:${order.number}:${order.version}`}
             title={`Change the cuts · ${order.numberText}`}
@@ -45,7 +46,6 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
             header={null}
           >
             <input type="hidden" name="number" value={order.number} />
-            <input type="hidden" name="baseVersion" value={order.version} />
             <ReasonField />
           </OrderForm>
         </>
