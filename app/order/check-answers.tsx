@@ -1,14 +1,13 @@
 'use client';
 
-import { useMemo } from 'react';
 import { findSpecies } from '@/lib/carcass';
 import { cookingCaution, estimateView, planView } from '@/lib/documents';
-import { assessForm, capital, describedInstructions, orderAnswers, orderFormEntries, type OrderFormValues } from '@/lib/forms';
+import { capital, describedInstructions, orderAnswers, orderFormEntries, type OrderFormValues, type planForm } from '@/lib/forms';
 import { Caution } from '@/app/_components/caution';
 import { PageHeader } from '@/app/_components/page-header';
 import { CAUTIONS } from '@/lib/rules';
 import { FindingList } from './findings';
-import { useFormWorld } from './form-context';
+import { useFormWorld, useOutlook } from './form-context';
 import { SendBar, type Sending } from './send-bar';
 
 type CheckAnswersProps = {
@@ -20,8 +19,7 @@ type CheckAnswersProps = {
 /** Everything once more before it is sent: what does not fit, the answers with a way to change each, what comes of it. */
 export function CheckAnswers({ values, sending, words }: CheckAnswersProps) {
   const { shop } = useFormWorld();
-  const assessment = useMemo(() => assessForm(values, shop), [values, shop]);
-  const findings = assessment?.findings ?? [];
+  const { planned, findings } = useOutlook(values);
   const stops = findings.filter((finding) => finding.severity === 'stop');
   const others = findings.filter((finding) => finding.severity !== 'stop');
   return (
@@ -58,7 +56,7 @@ export function CheckAnswers({ values, sending, words }: CheckAnswersProps) {
           </dl>
         </section>
       ))}
-      {assessment && <Outlook values={values} assessment={assessment} />}
+      {planned && <Outlook values={values} planned={planned} />}
       {others.length > 0 && (
         <section className="stack" aria-labelledby="others">
           <h2 id="others">Worth a look</h2>
@@ -72,10 +70,10 @@ export function CheckAnswers({ values, sending, words }: CheckAnswersProps) {
   );
 }
 
-function Outlook({ values, assessment }: { readonly values: OrderFormValues; readonly assessment: NonNullable<ReturnType<typeof assessForm>> }) {
+function Outlook({ values, planned }: { readonly values: OrderFormValues; readonly planned: NonNullable<ReturnType<typeof planForm>> }) {
   const { shop } = useFormWorld();
-  const view = planView(assessment.plan, shop);
-  const estimate = estimateView(assessment, describedInstructions(values, shop), shop);
+  const view = planView(planned.plan, shop);
+  const estimate = estimateView(planned, describedInstructions(values, shop), shop);
   const rows = [view.hanging, ...view.lines, ...view.pools, view.packedTotal].filter(({ range }) => range.high > 0);
   return (
     <section className="panel raised" aria-labelledby="outlook">

@@ -51,8 +51,8 @@ export function FindingList({ findings }: { readonly findings: readonly Finding[
 
 /** The findings that belong at one place of the form: a line, a part or a question. */
 export function FindingsAt({ place }: { readonly place: FindingPlace }) {
-  const { assessment } = useLiveForm();
-  return <FindingList findings={(assessment?.findings ?? []).filter((finding) => isSamePlace(finding.place, place))} />;
+  const { findings } = useLiveForm();
+  return <FindingList findings={findings.filter((finding) => isSamePlace(finding.place, place))} />;
 }
 
 type Field = Extract<FindingPlace, { kind: 'field' }>['field'];

@@ -17,17 +17,17 @@ const WhereItGoesLive = lazy(() =>
 /** What the animal gives and may cost, worked out anew at each change: at the foot of a phone, beside the form elsewhere. */
 export function ForecastPanel() {
   const { shop } = useFormWorld();
-  const { values, assessment } = useLiveForm();
+  const { values, planned, findings } = useLiveForm();
   const panel = useOpenWhereThereIsRoom();
   const shown = useMemo(() => {
-    if (!assessment) return null;
+    if (!planned) return null;
     return {
-      view: planView(assessment.plan, shop),
-      estimate: estimateView(assessment, describedInstructions(values, shop), shop),
+      view: planView(planned.plan, shop),
+      estimate: estimateView(planned, describedInstructions(values, shop), shop),
     };
-  }, [assessment, values, shop]);
+  }, [planned, values, shop]);
 
-  if (!assessment || !shown) {
+  if (!planned || !shown) {
     return (
       <details className="forecast order-forecast" ref={panel}>
         <summary>
@@ -38,7 +38,7 @@ export function ForecastPanel() {
     );
   }
   const { view, estimate } = shown;
-  const stops = assessment.findings.filter((finding) => finding.severity === 'stop').length;
+  const stops = findings.filter((finding) => finding.severity === 'stop').length;
   return (
     <details className="forecast order-forecast" ref={panel}>
       <summary>

@@ -89,9 +89,9 @@ export function LineRow({ line, index }: LineRowProps) {
 /** The line in a few words, with what it packs: all that is seen of it while it is closed. */
 function LineSummary({ line, index, name }: LineRowProps & { readonly name: string }) {
   const { shop } = useFormWorld();
-  const { values, assessment } = useLiveForm();
+  const { values, planned: outlook } = useLiveForm();
   const now = values.lines[index] ?? line;
-  const planned = assessment?.plan.lines.find((one) => one.line.id === line.id);
+  const planned = outlook?.plan.lines.find((one) => one.line.id === line.id);
   const side = TARGETS[line.target].reach === 'sided' ? [chosenLabel(sideChoices(), now.side)] : [];
   return (
     <summary>

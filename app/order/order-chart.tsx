@@ -8,8 +8,8 @@ import { useFormWorld, useLiveForm } from './form-context';
 /** The carcass with what is decided on it. Tapping a part goes to its card. Both halves are drawn; a switch shows one. */
 export function OrderChart() {
   const { shop, shapes, state } = useFormWorld();
-  const { assessment } = useLiveForm();
-  const rows = chartRows(assessment ? partStandings(assessment.plan, shop) : null, shop.country, planOf(state.values, shop));
+  const { planned } = useLiveForm();
+  const rows = chartRows(planned ? partStandings(planned.plan, shop) : null, shop.country, planOf(state.values, shop));
   const differs = rows.some((row) => row.side === 'left');
   return (
     <div className="order-chart">

@@ -4,7 +4,7 @@ import { FormProvider, useForm } from 'react-hook-form';
 import { useActionState, useMemo, useRef, useState, type ReactNode, type SubmitEvent } from 'react';
 import type { DrawnShapes } from '@/app/_components/carcass-drawing';
 import { ErrorSummary } from '@/app/_components/error-summary';
-import { blankOrderForm, openedForm, readOrderForm, stepOrderForm, type OrderFormState, type OrderFormValues } from '@/lib/forms';
+import { blankOrderForm, openedForm, readOrderForm, type OrderFormState, type OrderFormValues } from '@/lib/forms';
 import type { HunterShop } from '@/lib/workflows/hunter-orders';
 import { AS_IT_STANDS, AsItStandsButton, BaseFields, ChangedMeanwhile } from './as-it-stands';
 import { CheckAnswers } from './check-answers';
@@ -13,6 +13,7 @@ import { EditForm } from './edit-form';
 import { FormWorldProvider } from './form-context';
 import { SendingNotice } from './send-bar';
 import { typedIn } from './typed-before';
+import { useBrain } from './use-brain';
 import { useBackFromCheck, useDraftAtFirst, useOnFirstTouch, useStandAt, useTypedBefore } from './use-form-places';
 import { useSending, type OrderFormAction } from './use-sending';
 
@@ -35,8 +36,6 @@ type OrderFormProps = {
 const FORM_ID = 'order-form';
 const typedBeforeScript = () => typedIn(FORM_ID);
 
-const loadCheck = () => import('./check-form').catch(() => null);
-
 /** Steps taken on the phone know nothing of the order behind the form. */
 function onBase(next: OrderFormState, before: OrderFormState): OrderFormState {
   return { ...next, base: next.base ?? before.base };
@@ -53,7 +52,8 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
   const live = useForm<OrderFormValues>({ defaultValues: fromServer.values });
   const [isRestored, setIsRestored] = useState(false);
   const form = useRef<HTMLFormElement>(null);
-  const world = useMemo(() => ({ shop, shapes, state }), [shop, shapes, state]);
+  const { brain, loadBrain } = useBrain();
+  const world = useMemo(() => ({ shop, shapes, state, brain, loadBrain }), [shop, shapes, state, brain, loadBrain]);
 
   function show(next: OrderFormState) {
     if (next.step === 'check' && state.step !== 'check') window.history.pushState(null, '', '#check');
@@ -75,10 +75,15 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
     window.location.replace(answer.sentTo);
   });
 
-  async function check(values: OrderFormValues, data: FormData) {
-    const onPhone = await loadCheck();
-    if (onPhone) show(onPhone.checkOrderForm(values, shop));
-    else send(openedForm(values), data);
+  /** Any button but sending. What is typed is read once the phone can answer, so that two quick taps build on each other. */
+  async function step(intent: string, on: HTMLFormElement, data: FormData) {
+    const onPhone = brain ?? (await loadBrain());
+    const values = readOrderForm(new FormData(on).entries());
+    if (!onPhone) return send(openedForm(values), data);
+    if (intent === 'check') return show(onPhone.checkOrderForm(values, shop));
+    const next = onPhone.stepOrderForm(values, intent, state.step, shop);
+    if (/^(add|remove|usual)\b/.test(intent)) showLines(next);
+    else show(next);
   }
 
   function onSubmit(event: SubmitEvent<HTMLFormElement>) {
@@ -87,15 +92,11 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
     const { submitter } = event.nativeEvent;
     const intent = submitter instanceof HTMLButtonElement ? submitter.value : 'refresh';
     if (intent === 'refresh') return;
-    const values = readOrderForm(data.entries());
     data.set('intent', intent);
     data.set('scripted', 'yes');
-    if (intent === 'send' || intent === AS_IT_STANDS) return send(openedForm(values), data);
+    if (intent === 'send' || intent === AS_IT_STANDS) return send(openedForm(readOrderForm(data.entries())), data);
     stop();
-    if (intent === 'check') return void check(values, data);
-    const next = stepOrderForm(values, intent, state.step, shop);
-    if (/^(add|remove|usual)\b/.test(intent)) showLines(next);
-    else show(next);
+    void step(intent, event.currentTarget, data);
   }
 
   function startAfresh() {
@@ -113,7 +114,7 @@ export function OrderForm({ shop, shapes, opened, action, draftName, title, word
     if (state.step === 'check' && form.current) show(openedForm(readOrderForm(new FormData(form.current).entries())));
   });
   useStandAt(state, drawn + cutsDrawn);
-  useOnFirstTouch(form, loadCheck);
+  useOnFirstTouch(form, loadBrain);
 
   const errors = useMemo(
     () => Object.entries(state.fieldErrors).map(([path, message]) => (path === '' ? { message } : { id: path, message })),

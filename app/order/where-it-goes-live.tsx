@@ -8,10 +8,10 @@ import { useFormWorld, useLiveForm } from './form-context';
 /** Where the animal on the form goes. Loaded once there is an animal: the form itself is ready before. */
 export function WhereItGoesLive() {
   const { shop } = useFormWorld();
-  const { assessment } = useLiveForm();
+  const { planned } = useLiveForm();
   const shown = useMemo(() => {
-    const goes = assessment && whereItGoes({ plan: assessment.plan, told: [shop.found?.arrival.weight] }, shop);
+    const goes = planned && whereItGoes({ plan: planned.plan, told: [shop.found?.arrival.weight] }, shop);
     return goes && { goes, sentences: threeSentences(goes, shop) };
-  }, [assessment, shop]);
+  }, [planned, shop]);
   return shown && <WhereItGoesFigure {...shown} />;
 }

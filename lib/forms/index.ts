@@ -12,7 +12,8 @@ export { ORDER_SECTIONS, lineLabel, orderAnswers, type Answer, type AnswerGroup,
 export { formAsItStands, readBase, writtenBase } from './order-form-base';
 export { checkOrderForm } from './order-form-check';
 export { orderFormEntries } from './order-form-entries';
-export { applyIntent, assessForm, findingsOf, mend, type OrderFormShop } from './order-form-intents';
+export { applyIntent, assessForm, findingsOf, mend, withFindings } from './order-form-intents';
+export { planForm, type OrderFormShop } from './order-form-plan';
 export {
   fieldErrorsOf,
   implausibleWeight,
@@ -21,7 +22,8 @@ export {
   type FieldErrors,
   type OrderDraft,
 } from './order-form-schema';
-export { openedForm, refusedForm, stepOrderForm, type FormBase, type OrderFormState, type OrderFormStep } from './order-form-steps';
+export { openedForm, refusedForm, type FormBase, type OrderFormState, type OrderFormStep } from './order-form-state';
+export { stepOrderForm } from './order-form-steps';
 export {
   ageChoices,
   antlerChoices,

@@ -1,7 +1,7 @@
 import { nextLineId } from '@/lib/instructions';
 import { type Answer, type AnswerShop, orderAnswers } from './order-answers';
 import { orderFormEntries } from './order-form-entries';
-import { type FormBase, type OrderFormState, openedForm } from './order-form-steps';
+import { type FormBase, type OrderFormState, openedForm } from './order-form-state';
 import { type LineValues, type OrderFormValues, readOrderForm } from './order-form-values';
 
 /** What a form was opened on as the text of a hidden input; `readBase` gives it back. */

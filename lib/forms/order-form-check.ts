@@ -1,5 +1,5 @@
 import { parseOrderForm } from './order-form-schema';
-import { type OrderFormState, openedForm, refusedForm } from './order-form-steps';
+import { type OrderFormState, openedForm, refusedForm } from './order-form-state';
 import type { FormShop, OrderFormValues } from './order-form-values';
 
 /** Reading the answers over where nothing is missing, else the form with what is. Apart from the steps: it alone needs the schema. */

@@ -1,19 +1,11 @@
 import { TARGET_IDS, USUAL_CUTS, TARGETS, cutsOf } from '@/lib/cuts';
 import { type Edit, applyEdits, newLine, nextLineId } from '@/lib/instructions';
-import { type ArrivalDetails, type ShopView, assessOrder } from '@/lib/orders';
+import { type Assessment, findingsOn } from '@/lib/orders';
 import type { Finding } from '@/lib/rules';
-import {
-  type FormShop,
-  type OrderFormValues,
-  describedAnimal,
-  describedInstructions,
-  withInstructions,
-} from './order-form-values';
+import { type OrderFormShop, formFacts, planForm } from './order-form-plan';
+import type { OrderFormState } from './order-form-state';
+import { type FormShop, type OrderFormValues, describedInstructions, withInstructions } from './order-form-values';
 import { AS_SEEN_FIT } from './size-choices';
-
-/** Everything the form must know of the shop to forecast and to find fault; of an order that came in, also what was found. */
-export type OrderFormShop = FormShop &
-  ShopView & { readonly found?: { readonly arrival: ArrivalDetails; readonly hangingGrams: number | null } | undefined };
 
 /**
  * What a button of the form asks for, as its `intent` value: 'add:topside', 'remove:line-3',
@@ -45,21 +37,21 @@ export function mend(values: OrderFormValues, edits: readonly Edit[], shop: Form
   return withInstructions(values, applyEdits(describedInstructions(values, shop), edits), shop);
 }
 
-/** Findings of the form as it stands; none until a species is chosen. */
-export function findingsOf(values: OrderFormValues, shop: OrderFormShop): readonly Finding[] {
-  return assessForm(values, shop)?.findings ?? [];
+/** Findings of the form as it stands; none until a species is chosen. A plan already made of it is taken as it is. */
+export function findingsOf(values: OrderFormValues, shop: OrderFormShop, planned = planForm(values, shop)): readonly Finding[] {
+  const order = formFacts(values, shop);
+  return order && planned ? findingsOn(order, planned, shop) : [];
 }
 
-/**
- * Forecast, plan and findings of the form as it stands, or null until a species is chosen. An animal that came in is
- * forecast by what was found, not by what was told. Never throws on what people type.
- */
-export function assessForm(values: OrderFormValues, shop: OrderFormShop): ReturnType<typeof assessOrder> | null {
-  const animal = describedAnimal(values, shop);
-  if (!animal) return null;
-  const instructions = describedInstructions(values, shop);
-  const { arrival, hangingGrams } = shop.found ?? { arrival: null, hangingGrams: null };
-  return assessOrder({ stage: arrival ? 'receiving' : 'order', animal, arrival, hangingGrams, instructions }, shop);
+/** Forecast, plan and findings of the form as it stands, or null until a species is chosen. Never throws on what people type. */
+export function assessForm(values: OrderFormValues, shop: OrderFormShop): Assessment | null {
+  const planned = planForm(values, shop);
+  return planned && { ...planned, findings: findingsOf(values, shop, planned) };
+}
+
+/** A form with what the rules say of it, for a page drawn by the server. */
+export function withFindings<State extends OrderFormState>(state: State, shop: OrderFormShop): State {
+  return { ...state, findings: findingsOf(state.values, shop) };
 }
 
 function addLine(values: OrderFormValues, target: string): OrderFormValues {

@@ -1,10 +1,11 @@
 import { type AnimalFacts, type SpeciesBook, forecastCarcass } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
 import type { Instructions } from '@/lib/instructions';
-import { type Plan, planOrder } from '@/lib/plan';
+import { planOrder } from '@/lib/plan';
 import { type Finding, type Stage, type TestState, findAll } from '@/lib/rules';
 import type { WeightUnit } from '@/lib/units';
-import { type ArrivalDetails, type DescribedAnimal, type ShopWays, factsOf, isInDiseaseZone } from './animal';
+import { type ShopWays, isInDiseaseZone } from './animal';
+import { type AnimalAndWish, type PlannedAnimal, planAnimal } from './order-plan';
 
 /** What the shop's settings contribute to an assessment. */
 export type ShopView = {
@@ -16,19 +17,9 @@ export type ShopView = {
 };
 
 /** One order as far as it is known. */
-export type OrderFacts = {
-  readonly stage: Stage;
-  readonly animal: DescribedAnimal;
-  readonly arrival: ArrivalDetails | null;
-  readonly hangingGrams: number | null;
-  readonly instructions: Instructions;
-};
+export type OrderFacts = AnimalAndWish & { readonly stage: Stage };
 
-export type Assessment = {
-  readonly facts: AnimalFacts;
-  readonly plan: Plan;
-  readonly findings: readonly Finding[];
-};
+export type Assessment = PlannedAnimal & { readonly findings: readonly Finding[] };
 
 /** One animal whose facts are settled, and the wish for it. */
 export type AnimalCase = {
@@ -44,16 +35,19 @@ export type AnimalCase = {
  * status page. Pure and deterministic.
  */
 export function assessOrder(order: OrderFacts, shop: ShopView): Assessment {
-  return assessAnimal(
-    {
-      stage: order.stage,
-      facts: factsOf(order.animal, order.arrival, order.hangingGrams, shop.ways),
-      instructions: order.instructions,
-      diseaseZone: isFromZone(order, shop),
-      test: order.arrival?.test ?? 'none',
-    },
-    shop,
-  );
+  const planned = planAnimal(order, shop);
+  return { ...planned, findings: findingsOn(order, planned, shop) };
+}
+
+/** What the rules say of an order that has been planned. */
+export function findingsOn(order: OrderFacts, { facts, plan }: PlannedAnimal, shop: ShopView): readonly Finding[] {
+  return findAll({
+    stage: order.stage,
+    instructions: order.instructions,
+    plan,
+    circumstances: { diseaseZone: isFromZone(order, shop), test: order.arrival?.test ?? 'none', sex: facts.sex, form: facts.form },
+    words: { country: shop.country, unit: shop.unit },
+  });
 }
 
 /** The same for an animal that is no order of the shop's book: what another program asks about. */

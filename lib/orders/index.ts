@@ -8,7 +8,8 @@ export {
   type Condition,
   type DescribedAnimal,
 } from './animal';
-export { assessAnimal, assessOrder, isFromZone, type AnimalCase, type Assessment, type OrderFacts, type ShopView } from './assess-order';
+export { assessAnimal, assessOrder, findingsOn, isFromZone, type AnimalCase, type Assessment, type OrderFacts, type ShopView } from './assess-order';
+export { planAnimal, type AnimalAndWish, type PlannedAnimal } from './order-plan';
 export { billFacts, packRows, type PackRow, type Weighing } from './bill-facts';
 export {
   formatOrderNumber,

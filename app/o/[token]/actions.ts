@@ -3,7 +3,7 @@
 import { refresh } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { AS_IT_STANDS } from '@/app/order/as-it-stands';
-import { checkOrderForm, formAsItStands, openedForm, readBase, readOrderForm, refusedForm, stepOrderForm, type OrderFormState } from '@/lib/forms';
+import { checkOrderForm, formAsItStands, openedForm, readBase, readOrderForm, refusedForm, stepOrderForm, withFindings, type OrderFormState } from '@/lib/forms';
 import { answerQuestion, changeOrder, readHunterOrder } from '@/lib/workflows/hunter-orders';
 
 /** One tap on an answer. Refused: the sentence why. */
@@ -27,15 +27,17 @@ export async function stepOrderChange(_before: OrderFormState, data: FormData): 
     if (intent === AS_IT_STANDS) {
       // The rest of the page is drawn anew as well.
       refresh();
-      return formAsItStands(values, base, { version: order.version, values: order.values }, order.shop);
+      return withFindings(formAsItStands(values, base, { version: order.version, values: order.values }, order.shop), order.shop);
     }
-    if (intent === 'check') return { ...checkOrderForm(values, order.shop), base };
-    return { ...stepOrderForm(values, intent, text(data, 'step') === 'check' ? 'check' : 'edit', order.shop), base };
+    const next = intent === 'check' ? checkOrderForm(values, order.shop) : stepOrderForm(values, intent, text(data, 'step') === 'check' ? 'check' : 'edit', order.shop);
+    return { ...withFindings(next, order.shop), base };
   }
   const changed = await changeOrder(token, baseVersion, values);
   if (!changed.ok) {
     const isAtFields = Object.keys(changed.fieldErrors).length > 0;
-    return { ...refusedForm(values, isAtFields ? changed.fieldErrors : { '': changed.message }), base, isStale: changed.isStale ?? false };
+    const refused = refusedForm(values, isAtFields ? changed.fieldErrors : { '': changed.message });
+    const order = await readHunterOrder(token);
+    return { ...(order ? withFindings(refused, order.shop) : refused), base, isStale: changed.isStale ?? false };
   }
   const sentTo = `/o/${encodeURIComponent(token)}?done=${changed.isChanged ? 'changed' : 'unchanged'}`;
   if (data.has('scripted')) return { ...openedForm(values), sentTo };

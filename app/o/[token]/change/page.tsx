@@ -1,7 +1,7 @@
 import { nothingHere } from '@/app/_components/turn-away';
 import { HunterPage } from '@/app/_components/hunter-page';
 import { PageHeader } from '@/app/_components/page-header';
-import { openedForm } from '@/lib/forms';
+import { openedForm, withFindings } from '@/lib/forms';
 import { readHunterOrder } from '@/lib/workflows/hunter-orders';
 import { hunterShapes } from '../../../order/hunter-shapes';
 import { OrderForm } from '../../../order/order-form';
@@ -35,7 +35,7 @@ export default async function ChangePage({ params }: PageProps<'/o/[token]/chang
       <OrderForm
         shop={shop}
         shapes={hunterShapes}
-        opened={{ ...openedForm(order.values), base: { version, values: order.values } }}
+        opened={{ ...withFindings(openedForm(order.values), shop), base: { version, values: order.values } }}
         action={stepOrderChange}
         draftName={`gambrel:change:${order.number}:${version}`}
         title={`Change order ${numberText}`}

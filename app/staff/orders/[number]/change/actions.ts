@@ -5,7 +5,7 @@ import { redirect } from 'next/navigation';
 import { AS_IT_STANDS } from '@/app/order/as-it-stands';
 import { fieldText, orderOf } from '@/app/staff/_components/form-answer';
 import { requireStaff } from '@/lib/auth/current-staff';
-import { type OrderFormState, checkOrderForm, formAsItStands, openedForm, readBase, readOrderForm, refusedForm, stepOrderForm } from '@/lib/forms';
+import { type OrderFormState, checkOrderForm, formAsItStands, openedForm, readBase, readOrderForm, refusedForm, stepOrderForm, withFindings } from '@/lib/forms';
 import { openOrderForm } from '@/lib/workflows/hunter-orders';
 import { changeInstructions } from '@/lib/workflows/change-for-hunter';
 import { foundOf, readOrder } from '@/lib/workflows/read-order';
@@ -29,15 +29,18 @@ export async function changeAction(_before: OrderFormState, data: FormData): Pro
     if (intent === AS_IT_STANDS) {
       // The rest of the page is drawn anew as well.
       refresh();
-      return { ...formAsItStands(values, base, { version: order.version, values: order.formValues }, shop), reason };
+      return { ...withFindings(formAsItStands(values, base, { version: order.version, values: order.formValues }, shop), shop), reason };
     }
-    if (intent === 'check') return { ...checkOrderForm(values, shop), ...along };
-    return { ...stepOrderForm(values, intent, fieldText(data, 'step') === 'check' ? 'check' : 'edit', shop), ...along };
+    const next = intent === 'check' ? checkOrderForm(values, shop) : stepOrderForm(values, intent, fieldText(data, 'step') === 'check' ? 'check' : 'edit', shop);
+    return { ...withFindings(next, shop), ...along };
   }
   const outcome = await changeInstructions(staff, number, baseVersion, values, reason);
   if (!outcome.ok) {
     const hasFields = Object.keys(outcome.fieldErrors).length > 0;
-    return { ...refusedForm(values, hasFields ? outcome.fieldErrors : { '': outcome.message }), ...along, isStale: outcome.isStale ?? false };
+    const refused = refusedForm(values, hasFields ? outcome.fieldErrors : { '': outcome.message });
+    const [opened, order] = await Promise.all([openOrderForm(), readOrder(staff, number)]);
+    const shown = opened && order ? withFindings(refused, { ...opened, found: foundOf(order) }) : refused;
+    return { ...shown, ...along, isStale: outcome.isStale ?? false };
   }
   const sentTo = `/staff/orders/${number}?done=${outcome.isChanged ? 'changed' : 'unchanged'}`;
   // The page drops its draft before it follows.

@@ -2,7 +2,7 @@ import { hunterShapes } from '@/app/order/hunter-shapes';
 import { OrderForm } from '@/app/order/order-form';
 import '@/app/order/order.css';
 import { OrderPage } from '@/app/staff/_components/order-page';
-import { openedForm } from '@/lib/forms';
+import { openedForm, withFindings } from '@/lib/forms';
 import { isChangeable } from '@/lib/orders';
 import { openOrderForm } from '@/lib/workflows/hunter-orders';
 import { foundOf } from '@/lib/workflows/read-order';
@@ -38,7 +38,7 @@ export default async function ChangePage({ params }: PageProps<'/staff/orders/[n
           <OrderForm
             shop={shop}
             shapes={hunterShapes}
-            opened={{ ...openedForm(values), base: { version: order.version, values } }}
+            opened={{ ...withFindings(openedForm(values), shop), base: { version: order.version, values } }}
             action={changeAction}
             draftName={`gambrel:staff-change:${order.number}:${order.version}`}
             title={`Change the cuts · ${order.numberText}`}
