@@ -17,6 +17,14 @@ export const FLESHES = ['lean', 'usual', 'fat'] as const;
 /** How much fat it carries, for its kind and season. */
 export type Flesh = (typeof FLESHES)[number];
 
+export const CONDITIONS = ['clean', 'dirty', 'wet', 'warm', 'frozen', 'gut-shot', 'rutting', 'sour'] as const;
+/** What the counter may find of an animal. Sour: sour, green or fly-blown. Rutting: a male that smells of the rut. */
+export type Condition = (typeof CONDITIONS)[number];
+
+export const SHOT_WITH = ['bullet', 'pellets', 'arrow', 'unknown'] as const;
+/** What it was killed with. Pellets: shot or buckshot, of which some may be anywhere. */
+export type ShotWith = (typeof SHOT_WITH)[number];
+
 /** What is known of one animal: as the hunter tells it, or as the counter found it. What is left out is as usual. */
 export type AnimalFacts = {
   readonly speciesId: SpeciesId;

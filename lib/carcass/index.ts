@@ -24,13 +24,17 @@ export {
   type TissueKind,
 } from './anatomy';
 export {
+  CONDITIONS,
   DELIVERY_FORMS,
   FLESHES,
+  SHOT_WITH,
   WOUND_SEVERITIES,
   type AnimalFacts,
+  type Condition,
   type DeliveryForm,
   type Flesh,
   type PartPlace,
+  type ShotWith,
   type Wound,
   type WoundSeverity,
 } from './animal-facts';

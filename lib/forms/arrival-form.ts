@@ -2,11 +2,13 @@ import { z } from 'zod';
 import {
   AGE_CLASSES,
   type BodyPlan,
+  CONDITIONS,
   DELIVERY_FORMS,
   FLESHES,
   PARTS,
   type PartPlace,
   SEXES,
+  SHOT_WITH,
   type SpeciesId,
   WEIGHT_BASES,
   WOUND_SEVERITIES,
@@ -18,7 +20,7 @@ import {
   speciesOf,
 } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
-import { type ArrivalDetails, CONDITIONS, type DescribedAnimal, tagKey } from '@/lib/orders';
+import { type ArrivalDetails, type DescribedAnimal, tagKey } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
 import { type TemperatureUnit, formatTemperature, formatWeight, isCalendarDay, parseTemperature, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, textAt } from './form-entries';
@@ -53,6 +55,9 @@ export type ArrivalFormValues = {
   /** Spots that did not come. */
   missing: Record<SpotId, boolean>;
   conditions: Record<string, boolean>;
+  shotWith: string;
+  killedBy: string;
+  hasTransferNote: boolean;
   note: string;
 };
 
@@ -88,6 +93,9 @@ export function readArrivalForm(entries: FormEntries): ArrivalFormValues {
     wounds: Object.fromEntries(SPOTS.map(({ id }) => [id, text(`wounds.${id}`)])),
     missing: Object.fromEntries(SPOTS.map(({ id }) => [id, text(`missing.${id}`) !== ''])),
     conditions: Object.fromEntries(CONDITIONS.map((id) => [id, text(`conditions.${id}`) !== ''])),
+    shotWith: text('shotWith'),
+    killedBy: text('killedBy'),
+    hasTransferNote: text('hasTransferNote') !== '',
     note: text('note'),
   };
 }
@@ -119,6 +127,9 @@ export function arrivalValuesOf(animal: DescribedAnimal, arrival: ArrivalDetails
     wounds: Object.fromEntries(SPOTS.map(({ id, part, place }) => [id, hurt(part, place)])),
     missing: Object.fromEntries(SPOTS.map(({ id, part, place }) => [id, gone(part, place)])),
     conditions: Object.fromEntries(CONDITIONS.map((id) => [id, arrival?.conditions.includes(id) ?? false])),
+    shotWith: arrival?.shotWith ?? '',
+    killedBy: arrival?.killedBy ?? '',
+    hasTransferNote: arrival?.hasTransferNote ?? false,
     note: arrival?.note ?? '',
   };
 }
@@ -194,6 +205,10 @@ function arrivalSchema(speciesId: SpeciesId, shop: ArrivalShop, today: string) {
       wounds: z.record(z.string(), z.string()),
       missing: z.record(z.string(), z.boolean()),
       conditions: z.record(z.string(), z.boolean()),
+      // Left out by a page that was open before there was such a question.
+      shotWith: z.enum(SHOT_WITH).or(z.literal('').transform(() => 'unknown' as const)),
+      killedBy: words(80, 'The name'),
+      hasTransferNote: z.boolean(),
       note: z.string().overwrite(tidyLines).max(500, 'The note has room for 500 characters.'),
     })
     .superRefine((found, context) => {

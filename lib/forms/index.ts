@@ -46,6 +46,7 @@ export {
   type HintedChoice,
 } from './order-form-words';
 export {
+  SHARE_ROWS,
   blankOrderForm,
   describedAnimal,
   describedInstructions,
@@ -114,7 +115,7 @@ export {
   type TariffFormValues,
 } from './tariff-form';
 export { answerPlanRequest, parsePlanRequest, type PlanDesk } from './answer-plan-request';
-export { planAnswerSchema, type PlanAnswer } from './plan-answer';
+export { planAnswerSchema, toldInstructions, type PlanAnswer } from './plan-answer';
 export { LARGEST_PLAN_BYTES, NOT_JSON, NOT_JSON_TYPE, PLAN_EXAMPLES, TOO_LARGE, planOpenApi, planProblemsSchema } from './plan-openapi';
 export { type PlanRequest } from './plan-request';
 export { type PlanProblem } from './plan-request-words';

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { AGE_CLASSES, DELIVERY_FORMS, SEXES, WEIGHT_BASES, impliedLiveGrams, speciesOf } from '@/lib/carcass';
 import type { Instructions } from '@/lib/instructions';
-import { PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
+import { ALLERGENS, PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
 import type { DescribedAnimal } from '@/lib/orders';
-import { formatWeight, parseLength, parseWeight } from '@/lib/units';
+import { formatWeight, isCalendarDay, parseLength, parseWeight } from '@/lib/units';
 import { type FormShop, type OrderFormValues, describedAnimal, describedInstructions, girthUnit } from './order-form-values';
 import { tidyLine, tidyLines } from './tidy-text';
 
@@ -26,6 +26,10 @@ const oneOf = (values: readonly string[], message: string): z.ZodType<string> =>
   z.string().refine((text) => values.includes(text), message);
 const short = (most: number, what: string): z.ZodString =>
   z.string().overwrite(tidyLine).max(most, `${what} has room for ${most} characters.`);
+
+const percentField = z
+  .string()
+  .refine((text) => text.trim() === '' || (/^\s*\d{1,3}\s*$/.test(text) && Number(text) <= 100), 'Write a whole number of percent, from 1 to 100.');
 
 /** A weight in the shop's unit, or nothing. */
 function weightField(shop: FormShop): z.ZodType<string> {
@@ -93,11 +97,27 @@ export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
       lines: z.array(line).max(40, 'One animal has room for 40 lines.'),
       rest: oneOf([...REST_CHOICES], 'Choose what becomes of everything you have not named.'),
       squaredOff: z.string(),
-      mince: z.object({ addedFat: z.string(), fatPercent: z.string(), pack: z.string() }),
+      mince: z.object({ addedFat: z.string(), fatPercent: z.string(), pack: z.string(), shape: z.string() }),
       stewPack: z.string(),
       products: z.object(Object.fromEntries(PRODUCT_IDS.map((id) => [id, weightField(shop)]))),
-      keep: z.object({ heart: z.boolean(), liver: z.boolean(), bones: z.boolean(), antlers: z.string(), cape: z.boolean() }),
+      served: z.string(),
+      mixing: z.string(),
+      keep: z.object({
+        heart: z.boolean(),
+        liver: z.boolean(),
+        bones: z.boolean(),
+        antlers: z.string(),
+        cape: z.boolean(),
+        hide: z.boolean(),
+        taxidermist: short(80, 'The name'),
+      }),
       noPork: z.boolean(),
+      avoid: z.object(Object.fromEntries(ALLERGENS.map((id) => [id, z.boolean()]))),
+      boneless: z.boolean(),
+      shares: z.array(z.object({ name: short(40, 'The name'), percent: percentField, isGiven: z.boolean() })),
+      wantedBy: z.string().refine((text) => text === '' || isCalendarDay(text), 'Choose a day, or leave it empty.'),
+      overBorder: z.boolean(),
+      agreed: z.string(),
       note: z.string().overwrite(tidyLines).max(500, 'The note has room for 500 characters.'),
       hunter: z.object({
         name: short(80, 'The name').min(1, 'Write your name, so that the shop can find your animal.'),

@@ -1,11 +1,15 @@
 import { CUT_IDS, type CutId, TARGETS, TARGET_IDS, type TargetId, cutsOf } from '@/lib/cuts';
 import {
   ADDED_FATS,
+  ALLERGENS,
   ANTLER_CHOICES,
+  type Allergen,
   type InstructionLine,
   type Instructions,
   LINE_SIDES,
   type LineSide,
+  MINCE_SHAPES,
+  MIXINGS,
   PRODUCT_IDS,
   type ProductId,
   REST_CHOICES,
@@ -13,7 +17,7 @@ import {
 } from '@/lib/instructions';
 import { AGE_CLASSES, type BodyPlan, DELIVERY_FORMS, SEXES, WEIGHT_BASES, type PartPlace, type SpeciesBook, findSpecies } from '@/lib/carcass';
 import type { DescribedAnimal } from '@/lib/orders';
-import { type LengthUnit, type WeightUnit, formatThickness, parseLength, parseWeight } from '@/lib/units';
+import { type LengthUnit, type WeightUnit, formatThickness, isCalendarDay, parseLength, parseWeight } from '@/lib/units';
 import { type FormEntries, nestEntries, rowsAt, textAt } from './form-entries';
 import { packCode, readPack, readSize, sizeCode } from './size-choices';
 import { tidyLine, tidyLines } from './tidy-text';
@@ -49,18 +53,46 @@ export type OrderFormValues = {
   lines: LineValues[];
   rest: string;
   squaredOff: string;
-  mince: { addedFat: string; fatPercent: string; pack: string };
+  mince: { addedFat: string; fatPercent: string; pack: string; shape: string };
   stewPack: string;
-  /** Own meat that goes into each made thing, as typed. Served in the order of the menu. */
+  /** Own meat that goes into each made thing, as typed. */
   products: Record<ProductId, string>;
-  keep: { heart: boolean; liver: boolean; bones: boolean; antlers: string; cape: boolean };
+  /** Made things in the order they are served, ids with a space between; '' for the order of the menu. */
+  served: string;
+  mixing: string;
+  keep: { heart: boolean; liver: boolean; bones: boolean; antlers: string; cape: boolean; hide: boolean; taxidermist: string };
   noPork: boolean;
+  avoid: Record<Allergen, boolean>;
+  boneless: boolean;
+  /** Always `SHARE_ROWS` of them; empty ones share nothing. */
+  shares: { name: string; percent: string; isGiven: boolean }[];
+  /** 'YYYY-MM-DD', or ''. */
+  wantedBy: string;
+  overBorder: boolean;
+  /** Keys of findings agreed to, with a space between. */
+  agreed: string;
   note: string;
   hunter: { name: string; phone: string; email: string };
 };
 
+/** More findings than anyone agrees to; more than that is made up. */
+const MOST_AGREED = 60;
+
 /** What the form must know of the shop. */
 export type FormShop = { readonly unit: WeightUnit; readonly locale: string; readonly species: SpeciesBook };
+
+/** How many can share one animal on the form. */
+export const SHARE_ROWS = 4;
+const NO_SHARE = { name: '', percent: '', isGiven: false };
+
+function perAllergen(isAvoided: (id: Allergen) => boolean): Record<Allergen, boolean> {
+  // As for products: every key is there.
+  return Object.fromEntries(ALLERGENS.map((id) => [id, isAvoided(id)])) as Record<Allergen, boolean>;
+}
+
+function shareRows(rows: readonly OrderFormValues['shares'][number][]): OrderFormValues['shares'] {
+  return Array.from({ length: SHARE_ROWS }, (_, at) => rows[at] ?? { ...NO_SHARE });
+}
 
 function perProduct(textOf: (id: ProductId) => string): Record<ProductId, string> {
   // Object.fromEntries forgets the keys that PRODUCT_IDS guarantees.
@@ -75,11 +107,19 @@ export function blankOrderForm(formKey: string): OrderFormValues {
     lines: [],
     rest: '',
     squaredOff: 'stew',
-    mince: { addedFat: 'none', fatPercent: '10', pack: '' },
+    mince: { addedFat: 'none', fatPercent: '10', pack: '', shape: 'bulk' },
     stewPack: '',
     products: perProduct(() => ''),
-    keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
+    served: '',
+    mixing: 'own-meat-only',
+    keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
     noPork: false,
+    avoid: perAllergen(() => false),
+    boneless: false,
+    shares: shareRows([]),
+    wantedBy: '',
+    overBorder: false,
+    agreed: '',
     note: '',
     hunter: { name: '', phone: '', email: '' },
   };
@@ -126,17 +166,29 @@ export function readOrderForm(entries: FormEntries): OrderFormValues {
     }),
     rest: text('rest'),
     squaredOff: text('squaredOff'),
-    mince: { addedFat: text('mince.addedFat'), fatPercent: text('mince.fatPercent'), pack: text('mince.pack') },
+    mince: { addedFat: text('mince.addedFat'), fatPercent: text('mince.fatPercent'), pack: text('mince.pack'), shape: text('mince.shape') },
     stewPack: text('stewPack'),
     products: perProduct((id) => text(`products.${id}`)),
+    served: text('served'),
+    mixing: text('mixing'),
     keep: {
       heart: ticked('keep.heart'),
       liver: ticked('keep.liver'),
       bones: ticked('keep.bones'),
       antlers: text('keep.antlers'),
       cape: ticked('keep.cape'),
+      hide: ticked('keep.hide'),
+      taxidermist: text('keep.taxidermist'),
     },
     noPork: ticked('noPork'),
+    avoid: perAllergen((id) => ticked(`avoid.${id}`)),
+    boneless: ticked('boneless'),
+    shares: shareRows(
+      rowsAt(tree, 'shares').map((row) => ({ name: textAt(row, 'name'), percent: textAt(row, 'percent'), isGiven: textAt(row, 'isGiven') !== '' })),
+    ),
+    wantedBy: text('wantedBy'),
+    overBorder: ticked('overBorder'),
+    agreed: text('agreed'),
     note: text('note'),
     hunter: { name: text('hunter.name'), phone: text('hunter.phone'), email: text('hunter.email') },
   };
@@ -197,17 +249,38 @@ export function describedInstructions(values: Omit<OrderFormValues, 'animal' | '
     lines: values.lines.map((line) => describedLine(line, shop)),
     rest: oneOf(values.rest, REST_CHOICES) ?? 'undecided',
     squaredOff: values.squaredOff === 'mince' ? 'mince' : 'stew',
-    mince: { addedFat, fatPercent: addedFat === 'none' ? 0 : fatPercent, packGrams: packGrams(values.mince.pack, shop) },
+    mince: { addedFat, fatPercent: addedFat === 'none' ? 0 : fatPercent, packGrams: packGrams(values.mince.pack, shop), shape: oneOf(values.mince.shape, MINCE_SHAPES) ?? 'bulk' },
     stewPackGrams: packGrams(values.stewPack, shop),
-    products: PRODUCT_IDS.flatMap((productId) => {
+    products: servedOrder(values.served).flatMap((productId) => {
       const typed = values.products[productId];
       const own = typed.trim() === '' ? null : parseWeight(typed, shop);
       return own?.ok && own.value > 0 ? [{ productId, gameGrams: own.value }] : [];
     }),
-    keep: { ...values.keep, antlers: oneOf(values.keep.antlers, ANTLER_CHOICES) ?? 'none' },
+    isPriorityStated: values.served.trim() !== '',
+    mixing: oneOf(values.mixing, MIXINGS) ?? 'own-meat-only',
+    keep: {
+      ...values.keep,
+      antlers: oneOf(values.keep.antlers, ANTLER_CHOICES) ?? 'none',
+      taxidermist: values.keep.cape ? tidyLine(values.keep.taxidermist) : '',
+    },
     noPork: values.noPork,
+    avoid: ALLERGENS.filter((id) => values.avoid[id]),
+    boneless: values.boneless,
+    shares: values.shares.flatMap(({ name, percent, isGiven }) => {
+      const part = /^\d{1,3}$/.test(percent.trim()) ? Math.min(100, Number(percent)) : 0;
+      return name.trim() === '' && part === 0 ? [] : [{ name: tidyLine(name), percent: part, isGiven }];
+    }),
+    wantedBy: isCalendarDay(values.wantedBy) ? values.wantedBy : null,
+    overBorder: values.overBorder,
+    agreed: values.agreed.split(/\s+/).filter((key) => key !== '').slice(0, MOST_AGREED),
     note: tidyLines(values.note),
   };
+}
+
+/** Every product, those named first in the order they are named. */
+function servedOrder(served: string): readonly ProductId[] {
+  const named = served.split(/\s+/).flatMap((id) => oneOf(id, PRODUCT_IDS) ?? []);
+  return [...new Set([...named, ...PRODUCT_IDS])];
 }
 
 /** Puts changed instructions back into the form's inputs. An amount that has not changed keeps the words it was typed in. */
@@ -240,6 +313,7 @@ export function withInstructions(values: OrderFormValues, instructions: Instruct
       // Without fat the percentage means nothing, and what was typed stays for when some is chosen.
       fatPercent: instructions.mince.addedFat === 'none' ? values.mince.fatPercent : String(instructions.mince.fatPercent),
       pack: before.mince.packGrams === instructions.mince.packGrams ? values.mince.pack : String(instructions.mince.packGrams),
+      shape: instructions.mince.shape,
     },
     stewPack: before.stewPackGrams === instructions.stewPackGrams ? values.stewPack : String(instructions.stewPackGrams),
     products: perProduct((id) => {
@@ -247,10 +321,33 @@ export function withInstructions(values: OrderFormValues, instructions: Instruct
       if (game(before, id) === own) return values.products[id];
       return own > 0 ? typedWeight(own, shop) : '';
     }),
-    keep: { ...instructions.keep },
+    served: instructions.isPriorityStated ? servedText(values.served, instructions) : '',
+    mixing: instructions.mixing,
+    keep: {
+      ...instructions.keep,
+      // Without a cape the name means nothing, and stays for when one is wanted.
+      taxidermist: instructions.keep.taxidermist === before.keep.taxidermist ? values.keep.taxidermist : instructions.keep.taxidermist,
+    },
     noPork: instructions.noPork,
+    avoid: perAllergen((id) => instructions.avoid.includes(id)),
+    boneless: instructions.boneless,
+    shares: JSON.stringify(before.shares) === JSON.stringify(instructions.shares) ? values.shares : sharesAsTyped(instructions.shares),
+    wantedBy: before.wantedBy === instructions.wantedBy ? values.wantedBy : (instructions.wantedBy ?? ''),
+    overBorder: instructions.overBorder,
+    agreed: instructions.agreed.join(' '),
     note: instructions.note === before.note ? values.note : instructions.note,
   };
+}
+
+/** The order of serving as its field holds it: kept where it says the same already. */
+function servedText(typed: string, { products }: Instructions): string {
+  const wanted = products.map(({ productId }) => productId);
+  const now = servedOrder(typed).filter((id) => wanted.includes(id));
+  return typed.trim() !== '' && now.join() === wanted.join() ? typed : [...new Set([...wanted, ...servedOrder(typed)])].join(' ');
+}
+
+function sharesAsTyped(shares: Instructions['shares']): OrderFormValues['shares'] {
+  return shareRows(shares.map(({ name, percent, isGiven }) => ({ name, percent: String(percent), isGiven })));
 }
 
 /** The form as it would stand had the hunter just typed this order: for changing one that was sent. */

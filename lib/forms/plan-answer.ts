@@ -4,7 +4,7 @@ import { CUT_IDS, TARGET_IDS } from '@/lib/cuts';
 import { type Instructions, LINE_SIDES, PRODUCT_IDS, applyEdits } from '@/lib/instructions';
 import type { Assessment } from '@/lib/orders';
 import { POOLS, type PoolId } from '@/lib/plan';
-import { DEFERENCE, type Finding, SEVERITIES } from '@/lib/rules';
+import { FINDING_FIELDS, DEFERENCE, type Finding, SEVERITIES } from '@/lib/rules';
 import { type FullInstructions, fullInstructionsSchema } from './plan-request';
 
 // What other programs are told. The order of the keys is part of it; what is not named here stays ours.
@@ -27,7 +27,7 @@ const finding = z.strictObject({
     .discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('line'), lineId: z.string() }),
       z.strictObject({ kind: z.literal('part'), part: z.enum(PARTS) }),
-      z.strictObject({ kind: z.literal('field'), field: z.enum(['rest', 'mince', 'products', 'keep', 'animal']) }),
+      z.strictObject({ kind: z.literal('field'), field: z.enum(FINDING_FIELDS) }),
     ])
     .describe('What it is about.'),
   suggestions: z.array(
@@ -134,13 +134,16 @@ function toldFinding({ ruleId, severity, title, message, place, suggestions }: F
     suggestions: suggestions.map(({ label, consequence, edits }) => ({
       label,
       consequence,
-      instructions: withoutNote(applyEdits(instructions, edits)),
+      instructions: toldInstructions(applyEdits(instructions, edits)),
     })),
   };
 }
 
-function withoutNote({ note: _note, ...instructions }: Instructions): FullInstructions {
-  return structuredClone(instructions) as FullInstructions;
+/** Instructions as a request can hold them: without what concerns only the shop's own book. */
+export function toldInstructions(instructions: Instructions): FullInstructions {
+  const { note: _note, agreed: _agreed, wantedBy: _wantedBy, isPriorityStated: _isStated, ...told } = instructions;
+  const { taxidermist: _taxidermist, ...keep } = told.keep;
+  return structuredClone({ ...told, keep }) as FullInstructions;
 }
 
 function basisOf({ weight, girthMm }: AnimalFacts): PlanAnswer['basedOn'] {

@@ -39,7 +39,7 @@ export const PLAN_EXAMPLES = {
         { target: 'haunch', side: 'left', cut: 'steaks', pack: { kind: 'pieces', pieces: 2 }, askedGrams: 4_000 },
       ],
       rest: 'mince',
-      mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 },
+      mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454, shape: 'bulk' },
       products: [{ productId: 'fresh-sausage', gameGrams: 2_000 }],
     },
   },

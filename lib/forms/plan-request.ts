@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { AGE_CLASSES, DELIVERY_FORMS, FLESHES, PARTS, SEXES, WEIGHT_BASES, WOUND_SEVERITIES } from '@/lib/carcass';
 import { CUT_IDS, NAME_COUNTRIES, TARGET_IDS } from '@/lib/cuts';
-import { ADDED_FATS, ANTLER_CHOICES, type Instructions, LINE_SIDES, PRODUCT_IDS, REST_CHOICES, usualSide } from '@/lib/instructions';
+import { ADDED_FATS, ALLERGENS, ANTLER_CHOICES, type Instructions, LINE_SIDES, MINCE_SHAPES, MIXINGS, PLAIN_INSTRUCTIONS, PRODUCT_IDS, REST_CHOICES, usualSide } from '@/lib/instructions';
 import { STAGES, TEST_STATES } from '@/lib/rules';
 import { choiceProblem, gramsHint, shownValue } from './plan-request-words';
 
@@ -124,6 +124,7 @@ const instructionsShape = {
     addedFat: choice(ADDED_FATS).default('none'),
     fatPercent: whole(0, 50, 'the fat in percent').default(10).describe('Of the finished mince. Read only where fat is added.'),
     packGrams: grams('the weight of a packet').default(500),
+    shape: choice(MINCE_SHAPES).default('bulk'),
   }).prefault({}),
   stewPackGrams: grams('the weight of a packet').default(500),
   products: list(strict({ productId: choice(PRODUCT_IDS), gameGrams: grams('the own meat that goes in') }), PRODUCT_IDS.length, 'products')
@@ -135,8 +136,16 @@ const instructionsShape = {
     bones: yesNo.default(false),
     antlers: choice(ANTLER_CHOICES).default('none'),
     cape: yesNo.default(false),
+    hide: yesNo.default(false),
   }).prefault({}),
+  mixing: choice(MIXINGS).default('own-meat-only').describe('Whether made things may come from a batch with other hunters’ meat.'),
   noPork: yesNo.default(false),
+  avoid: list(choice(ALLERGENS), ALLERGENS.length, 'allergens').default([]).describe('What nobody in the household may eat.'),
+  boneless: yesNo.default(false).describe('No bone in any packet.'),
+  shares: list(strict({ name: z.string({ error: 'Write a name in quotes.' }).max(40, 'A name has room for 40 characters.'), percent: whole(0, 100, 'the share in percent'), isGiven: yesNo.default(false) }), 4, 'shares')
+    .default([])
+    .describe('Those who share the animal, by what is packed; given: to a food bank or the like.'),
+  overBorder: yesNo.default(false).describe('It is taken over a state or country border.'),
 };
 
 export const planRequestSchema = z.strictObject(
@@ -176,5 +185,6 @@ export function instructionsOf({ instructions }: Pick<PlanRequest, 'instructions
     return `line-${n}`;
   };
   const lines = instructions.lines.map((line, at) => ({ ...line, id: line.id ?? freeId(at + 1), side: line.side ?? usualSide(line.target) }));
-  return { ...instructions, lines, note: '' };
+  // The list of products is the order in which they are served.
+  return { ...PLAIN_INSTRUCTIONS, ...instructions, isPriorityStated: true, lines, keep: { ...PLAIN_INSTRUCTIONS.keep, ...instructions.keep } };
 }

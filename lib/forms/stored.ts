@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { AGE_CLASSES, DELIVERY_FORMS, FLESHES, PARTS, SEXES, WEIGHT_BASES, WOUND_SEVERITIES } from '@/lib/carcass';
+import { AGE_CLASSES, CONDITIONS, DELIVERY_FORMS, FLESHES, PARTS, SEXES, SHOT_WITH, WEIGHT_BASES, WOUND_SEVERITIES } from '@/lib/carcass';
 import { CUT_IDS, TARGET_IDS } from '@/lib/cuts';
-import { ADDED_FATS, ANTLER_CHOICES, type Edit, type Instructions, LINE_SIDES, PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
-import { type ArrivalDetails, CONDITIONS, type DescribedAnimal } from '@/lib/orders';
+import { ADDED_FATS, ALLERGENS, ANTLER_CHOICES, type Edit, type Instructions, LINE_SIDES, MINCE_SHAPES, MIXINGS, PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
+import { type ArrivalDetails, type DescribedAnimal } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
 
 // What the database holds as Json, checked when it is read: a row that does not fit is a fault of ours, and throws.
@@ -38,7 +38,12 @@ export const storedInstructions: z.ZodType<Instructions> = z.object({
   ),
   rest: z.enum(REST_CHOICES),
   squaredOff: z.enum(['stew', 'mince']),
-  mince: z.object({ addedFat: z.enum(ADDED_FATS), fatPercent: z.int().min(0).max(50), packGrams: grams }),
+  mince: z.object({
+    addedFat: z.enum(ADDED_FATS),
+    fatPercent: z.int().min(0).max(50),
+    packGrams: grams,
+    shape: z.enum(MINCE_SHAPES).default('bulk'),
+  }),
   stewPackGrams: grams,
   products: z.array(z.object({ productId: z.enum(PRODUCT_IDS), gameGrams: grams })),
   keep: z.object({
@@ -47,8 +52,18 @@ export const storedInstructions: z.ZodType<Instructions> = z.object({
     bones: z.boolean(),
     antlers: z.enum(ANTLER_CHOICES),
     cape: z.boolean(),
+    hide: z.boolean().default(false),
+    taxidermist: z.string().default(''),
   }),
   noPork: z.boolean(),
+  avoid: z.array(z.enum(ALLERGENS)).default([]),
+  boneless: z.boolean().default(false),
+  mixing: z.enum(MIXINGS).default('own-meat-only'),
+  isPriorityStated: z.boolean().default(false),
+  shares: z.array(z.object({ name: z.string(), percent: z.int().min(0).max(100), isGiven: z.boolean() })).default([]),
+  wantedBy: z.string().nullable().default(null),
+  overBorder: z.boolean().default(false),
+  agreed: z.array(z.string()).default([]),
   note: z.string(),
 });
 
@@ -81,6 +96,9 @@ export const storedArrival: z.ZodType<ArrivalDetails> = z.object({
   conditions: z.array(z.enum(CONDITIONS)),
   celsiusTenths: z.int().nullable(),
   flesh: z.enum(FLESHES).default('usual'),
+  shotWith: z.enum(SHOT_WITH).default('unknown'),
+  killedBy: z.string().default(''),
+  hasTransferNote: z.boolean().default(false),
   note: z.string(),
 });
 

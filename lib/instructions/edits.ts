@@ -1,13 +1,19 @@
 import { CUTS, type CutId, type TargetId } from '@/lib/cuts';
+import type { CalendarDay } from '@/lib/units';
+import type { Allergen } from './allergens';
 import {
   type AddedFat,
   type AntlerChoice,
   type InstructionLine,
   type Instructions,
   type LineSide,
+  type MinceShape,
+  type Mixing,
+  type PackSize,
   type PieceSize,
   type ProductId,
   type RestChoice,
+  type Share,
   usualSide,
 } from './instructions';
 
@@ -23,8 +29,20 @@ export type Edit =
   | { readonly kind: 'set-fat'; readonly addedFat: AddedFat; readonly fatPercent: number }
   | { readonly kind: 'set-product'; readonly productId: ProductId; readonly gameGrams: number }
   | { readonly kind: 'set-antlers'; readonly antlers: AntlerChoice }
-  | { readonly kind: 'set-keep'; readonly item: 'heart' | 'liver' | 'bones' | 'cape'; readonly keep: boolean }
-  | { readonly kind: 'set-no-pork'; readonly noPork: boolean };
+  | { readonly kind: 'set-keep'; readonly item: 'heart' | 'liver' | 'bones' | 'cape' | 'hide'; readonly keep: boolean }
+  | { readonly kind: 'set-no-pork'; readonly noPork: boolean }
+  | { readonly kind: 'set-pack'; readonly lineId: string; readonly pack: PackSize }
+  | { readonly kind: 'set-mince-pack'; readonly packGrams: number }
+  | { readonly kind: 'set-mince-shape'; readonly shape: MinceShape }
+  | { readonly kind: 'set-boneless'; readonly boneless: boolean }
+  | { readonly kind: 'set-mixing'; readonly mixing: Mixing }
+  | { readonly kind: 'set-avoid'; readonly avoid: readonly Allergen[] }
+  | { readonly kind: 'set-shares'; readonly shares: readonly Share[] }
+  | { readonly kind: 'set-wanted-by'; readonly wantedBy: CalendarDay | null }
+  | { readonly kind: 'set-over-border'; readonly overBorder: boolean }
+  | { readonly kind: 'set-taxidermist'; readonly taxidermist: string }
+  | { readonly kind: 'serve-first'; readonly productId: ProductId }
+  | { readonly kind: 'agree'; readonly key: string };
 
 /** A line as the form starts it: as the butcher sees fit, no amount named. */
 export function newLine(id: string, target: TargetId, cut: CutId, side: LineSide = usualSide(target)): InstructionLine {
@@ -82,17 +100,44 @@ function applyEdit(now: Instructions, edit: Edit): Instructions {
       return { ...now, keep: { ...now.keep, [edit.item]: edit.keep } };
     case 'set-no-pork':
       return { ...now, noPork: edit.noPork };
+    case 'set-pack':
+      return change(edit.lineId, (line) => ({ ...line, pack: fitsPacking(edit.pack, line.cut) ? edit.pack : line.pack }));
+    case 'set-mince-pack':
+      return { ...now, mince: { ...now.mince, packGrams: edit.packGrams } };
+    case 'set-mince-shape':
+      return { ...now, mince: { ...now.mince, shape: edit.shape } };
+    case 'set-boneless':
+      return { ...now, boneless: edit.boneless };
+    case 'set-mixing':
+      return { ...now, mixing: edit.mixing };
+    case 'set-avoid':
+      return { ...now, avoid: edit.avoid };
+    case 'set-shares':
+      return { ...now, shares: edit.shares };
+    case 'set-wanted-by':
+      return { ...now, wantedBy: edit.wantedBy };
+    case 'set-over-border':
+      return { ...now, overBorder: edit.overBorder };
+    case 'set-taxidermist':
+      return { ...now, keep: { ...now.keep, taxidermist: edit.taxidermist } };
+    case 'serve-first': {
+      const first = now.products.filter(({ productId }) => productId === edit.productId);
+      return { ...now, isPriorityStated: true, products: [...first, ...now.products.filter((one) => !first.includes(one))] };
+    }
+    case 'agree':
+      return now.agreed.includes(edit.key) ? now : { ...now, agreed: [...now.agreed, edit.key] };
   }
 }
 
 function fitted(line: InstructionLine, cut: CutId): Pick<InstructionLine, 'size' | 'pack'> {
-  const { packing } = CUTS[cut];
-  const packFits =
-    (packing === 'pieces' && line.pack.kind === 'pieces') || (packing === 'weight' && line.pack.kind === 'weight');
   return {
     size: fitsSizing(line.size, cut) ? line.size : { kind: 'as-seen-fit' },
-    pack: packFits ? line.pack : { kind: 'as-seen-fit' },
+    pack: fitsPacking(line.pack, cut) ? line.pack : { kind: 'as-seen-fit' },
   };
+}
+
+function fitsPacking(pack: PackSize, cut: CutId): boolean {
+  return pack.kind === 'as-seen-fit' || pack.kind === CUTS[cut].packing;
 }
 
 function fitsSizing(size: PieceSize, cut: CutId): boolean {

@@ -1,8 +1,12 @@
+export { ALLERGENS, type Allergen } from './allergens';
 export { applyEdits, newLine, nextLineId, type Edit } from './edits';
 export {
   ADDED_FATS,
   ANTLER_CHOICES,
   LINE_SIDES,
+  MINCE_SHAPES,
+  MIXINGS,
+  PLAIN_INSTRUCTIONS,
   PRODUCT_IDS,
   REST_CHOICES,
   placesOfLine,
@@ -14,8 +18,11 @@ export {
   type Keepings,
   type LineSide,
   type MadeProduct,
+  type MinceShape,
+  type Mixing,
   type PackSize,
   type PieceSize,
   type ProductId,
   type RestChoice,
+  type Share,
 } from './instructions';

@@ -1,4 +1,6 @@
 import type { Place } from '@/lib/carcass';
+import type { CalendarDay } from '@/lib/units';
+import type { Allergen } from './allergens';
 import { type CutId, TARGETS, type TargetId } from '@/lib/cuts';
 
 export const LINE_SIDES = ['left', 'right', 'both', 'middle'] as const;
@@ -56,7 +58,21 @@ export type Keepings = {
   readonly bones: boolean;
   readonly antlers: AntlerChoice;
   readonly cape: boolean;
+  /** The whole hide, for tanning. */
+  readonly hide: boolean;
+  /** Who mounts it, or who collects the cape; '' where nobody has been named. */
+  readonly taxidermist: string;
 };
+
+export const MINCE_SHAPES = ['bulk', 'patties'] as const;
+export type MinceShape = (typeof MINCE_SHAPES)[number];
+
+export const MIXINGS = ['own-meat-only', 'may-be-mixed'] as const;
+/** Whether made things may come from a batch with other hunters' meat. */
+export type Mixing = (typeof MIXINGS)[number];
+
+/** One who has a share of the animal, by what is packed. Given: it goes to a food bank or the like. */
+export type Share = { readonly name: string; readonly percent: number; readonly isGiven: boolean };
 
 /** How one animal is to be cut. Kept as numbered versions; never edited in place. */
 export type Instructions = {
@@ -69,12 +85,28 @@ export type Instructions = {
     /** Fat as a share of the finished mince, in percent. 0 where none is added. */
     readonly fatPercent: number;
     readonly packGrams: number;
+    readonly shape: MinceShape;
   };
   readonly stewPackGrams: number;
+  /** Served in this order where meat runs short. */
   readonly products: readonly MadeProduct[];
+  /** Whether the hunter chose that order, or it is the menu's. */
+  readonly isPriorityStated: boolean;
+  readonly mixing: Mixing;
   readonly keep: Keepings;
   /** A household that eats no pork: nothing of pork may touch this order. */
   readonly noPork: boolean;
+  /** What nobody in the household may eat. */
+  readonly avoid: readonly Allergen[];
+  /** No bone in any packet. */
+  readonly boneless: boolean;
+  /** Those who share the animal; empty where it is one person's. */
+  readonly shares: readonly Share[];
+  readonly wantedBy: CalendarDay | null;
+  /** It is taken over a state or country border. */
+  readonly overBorder: boolean;
+  /** Keys of findings the hunter has said yes to. */
+  readonly agreed: readonly string[];
   readonly note: string;
 };
 
@@ -89,3 +121,24 @@ export function placesOfLine(line: Pick<InstructionLine, 'target' | 'side'>): re
 export function usualSide(target: TargetId): LineSide {
   return TARGETS[target].reach === 'middle' ? 'middle' : 'both';
 }
+
+/** Instructions that name nothing and mince everything: what a new order starts from. */
+export const PLAIN_INSTRUCTIONS: Instructions = {
+  lines: [],
+  rest: 'mince',
+  squaredOff: 'stew',
+  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454, shape: 'bulk' },
+  stewPackGrams: 454,
+  products: [],
+  isPriorityStated: false,
+  mixing: 'own-meat-only',
+  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
+  noPork: false,
+  avoid: [],
+  boneless: false,
+  shares: [],
+  wantedBy: null,
+  overBorder: false,
+  agreed: [],
+  note: '',
+};

@@ -1,10 +1,12 @@
 import {
   type AgeClass,
   type AnimalFacts,
+  type Condition,
   type DeliveryForm,
   type Flesh,
   type PartPlace,
   type Sex,
+  type ShotWith,
   type SpeciesBook,
   type SpeciesId,
   type WeightBasis,
@@ -28,9 +30,6 @@ export type DescribedAnimal = {
   readonly missing: readonly PartPlace[];
 };
 
-export const CONDITIONS = ['clean', 'dirty', 'wet', 'warm', 'gut-shot', 'sour'] as const;
-export type Condition = (typeof CONDITIONS)[number];
-
 /** What the counter found when the animal came in. */
 export type ArrivalDetails = {
   readonly licence: string;
@@ -52,6 +51,11 @@ export type ArrivalDetails = {
   /** Tenths of a degree Celsius; null where it was not taken. */
   readonly celsiusTenths: number | null;
   readonly flesh?: Flesh;
+  readonly shotWith: ShotWith;
+  /** Who killed it, where that is not the hunter of the order; '' otherwise. */
+  readonly killedBy: string;
+  /** Whether a paper of the one who killed it came with it, where that is somebody else. */
+  readonly hasTransferNote: boolean;
   readonly note: string;
 };
 

@@ -2,8 +2,8 @@ import { type AnimalFacts, type SpeciesBook, forecastCarcass } from '@/lib/carca
 import type { NameCountry } from '@/lib/cuts';
 import type { Instructions } from '@/lib/instructions';
 import { planOrder } from '@/lib/plan';
-import { type Finding, type Stage, type TestState, findAll } from '@/lib/rules';
-import type { WeightUnit } from '@/lib/units';
+import { type Circumstances, type Finding, PLAIN_CIRCUMSTANCES, PLAIN_TERMS, type ShopTerms, type Stage, type TestState, findAll } from '@/lib/rules';
+import { type CalendarDay, type WeightUnit, daysBetween, isCalendarDay } from '@/lib/units';
 import { type ShopWays, isInDiseaseZone } from './animal';
 import { type AnimalAndWish, type PlannedAnimal, planAnimal } from './order-plan';
 
@@ -14,10 +14,18 @@ export type ShopView = {
   readonly diseaseZones: readonly string[];
   readonly species: SpeciesBook;
   readonly ways?: ShopWays;
+  readonly terms?: ShopTerms;
+  /** The day it is in the shop. */
+  readonly today?: CalendarDay;
 };
 
 /** One order as far as it is known. */
-export type OrderFacts = AnimalAndWish & { readonly stage: Stage };
+export type OrderFacts = AnimalAndWish & {
+  readonly stage: Stage;
+  readonly hunterName?: string;
+  /** The hunter's own meat as weighed at the packing table; null until then. */
+  readonly ownPackedGrams?: number | null;
+};
 
 export type Assessment = PlannedAnimal & { readonly findings: readonly Finding[] };
 
@@ -45,9 +53,30 @@ export function findingsOn(order: OrderFacts, { facts, plan }: PlannedAnimal, sh
     stage: order.stage,
     instructions: order.instructions,
     plan,
-    circumstances: { diseaseZone: isFromZone(order, shop), test: order.arrival?.test ?? 'none', sex: facts.sex, form: facts.form },
+    circumstances: circumstancesOf(order, facts, shop),
     words: { country: shop.country, unit: shop.unit },
   });
+}
+
+function circumstancesOf(order: OrderFacts, facts: AnimalFacts, shop: ShopView): Circumstances {
+  const { arrival } = order;
+  const today = shop.today ?? null;
+  return {
+    diseaseZone: isFromZone(order, shop),
+    test: arrival?.test ?? 'none',
+    sex: facts.sex,
+    form: facts.form,
+    conditions: arrival?.conditions ?? [],
+    shotWith: arrival?.shotWith ?? 'unknown',
+    killedDaysAgo: arrival && today && isCalendarDay(arrival.killedOn) ? daysBetween(arrival.killedOn, today) : null,
+    celsiusTenths: arrival?.celsiusTenths ?? null,
+    hunterName: order.hunterName ?? '',
+    killedBy: arrival?.killedBy ?? '',
+    hasTransferNote: arrival?.hasTransferNote ?? false,
+    weights: { brought: arrival?.weight ?? null, hangingGrams: order.hangingGrams, ownPackedGrams: order.ownPackedGrams ?? null },
+    today,
+    shop: shop.terms ?? PLAIN_TERMS,
+  };
 }
 
 /** The same for an animal that is no order of the shop's book: what another program asks about. */
@@ -60,7 +89,7 @@ export function assessAnimal(
     stage,
     instructions,
     plan,
-    circumstances: { diseaseZone, test, sex: facts.sex, form: facts.form },
+    circumstances: { ...PLAIN_CIRCUMSTANCES, diseaseZone, test, sex: facts.sex, form: facts.form },
     words: { country: shop.country, unit: shop.unit },
   });
   return { facts, plan, findings };

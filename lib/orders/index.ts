@@ -1,11 +1,9 @@
 export { ageingDays } from './ageing';
 export {
-  CONDITIONS,
   animalWords,
   factsOf,
   isInDiseaseZone,
   type ArrivalDetails,
-  type Condition,
   type DescribedAnimal,
 } from './animal';
 export { assessAnimal, assessOrder, findingsOn, isFromZone, type AnimalCase, type Assessment, type OrderFacts, type ShopView } from './assess-order';

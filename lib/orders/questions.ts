@@ -22,6 +22,7 @@ export function newQuestions(input: {
   return input.now.filter(
     (finding) =>
       finding.severity !== 'note' &&
+      finding.whom === 'hunter' &&
       finding.suggestions.length > 0 &&
       !open.has(finding.key) &&
       !(finding.severity === 'ask' && answered.has(finding.key)) &&

@@ -1,8 +1,8 @@
 import { type AnimalFacts, forecastCarcass } from '@/lib/carcass';
 import type { CutId, TargetId } from '@/lib/cuts';
-import { type InstructionLine, type Instructions, type LineSide, newLine, usualSide } from '@/lib/instructions';
+import { type InstructionLine, type Instructions, type LineSide, PLAIN_INSTRUCTIONS, newLine, usualSide } from '@/lib/instructions';
 import { planOrder } from '@/lib/plan';
-import type { Circumstances, ExampleOrder, RuledOrder, Stage } from './rule';
+import { PLAIN_CIRCUMSTANCES, type Circumstances, type ExampleOrder, type RuledOrder, type Stage } from './rule';
 
 /** What an example changes of the plain order: an adult white-tailed doe of 100 lb field-dressed, everything minced. */
 export type ExampleChanges = {
@@ -24,19 +24,6 @@ const PLAIN_FACTS: AnimalFacts = {
   wounds: [],
 };
 
-/** Instructions that name nothing and mince everything. */
-export const PLAIN_INSTRUCTIONS: Instructions = {
-  lines: [],
-  rest: 'mince',
-  squaredOff: 'stew',
-  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454 },
-  stewPackGrams: 454,
-  products: [],
-  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
-  noPork: false,
-  note: '',
-};
-
 /** An order for a rule's examples and tests: the plain one with changes, planned with the species of a book. */
 export function exampleOrder(changes: ExampleChanges = {}): ExampleOrder {
   return (book) => {
@@ -46,7 +33,7 @@ export function exampleOrder(changes: ExampleChanges = {}): ExampleOrder {
       stage: changes.stage ?? 'order',
       instructions,
       plan: planOrder(instructions, forecastCarcass(facts, book)),
-      circumstances: { diseaseZone: false, test: 'none', ...changes.circumstances, sex: facts.sex, form: facts.form },
+      circumstances: { ...PLAIN_CIRCUMSTANCES, ...changes.circumstances, sex: facts.sex, form: facts.form },
       words: changes.words ?? { country: 'uk', unit: 'lb' },
     };
   };

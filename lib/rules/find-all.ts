@@ -3,15 +3,21 @@ import { RULES } from './registry';
 import { type Finding, type RuledOrder, SEVERITIES } from './rule';
 
 /**
- * All findings of one order at its stage: worst first, then part by part, then as the registry lists the rules.
- * Does not depend on the order of lines beyond which of two claims came first.
+ * All findings of one order at its stage: worst first, then part by part, then as the registry lists the rules. Of
+ * several with one cause only the first is told. Does not depend on the order of lines beyond which of two claims came first.
  */
 export function findAll(order: RuledOrder): readonly Finding[] {
   const rank = (finding: Finding): number =>
     SEVERITIES.indexOf(finding.severity) * 100 + (finding.part ? PARTS.indexOf(finding.part) : PARTS.length);
+  const told = new Set<string>();
   return RULES.filter((rule) => rule.stages.includes(order.stage))
     .flatMap((rule) => rule.find(order))
-    .sort((a, b) => rank(a) - rank(b));
+    .sort((a, b) => rank(a) - rank(b))
+    .flatMap(({ cause, ...finding }) => {
+      if (told.has(cause)) return [];
+      told.add(cause);
+      return [finding];
+    });
 }
 
 /** Whether anything stands that cannot or may not be done. */

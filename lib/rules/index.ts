@@ -5,17 +5,23 @@ export { RULE_EXAMPLES } from './examples';
 export { RULE_REASONS } from './reasons';
 export { RULES } from './registry';
 export {
+  FINDING_FIELDS,
+  PLAIN_CIRCUMSTANCES,
+  PLAIN_TERMS,
   SEVERITIES,
   STAGES,
   TEST_STATES,
   type Circumstances,
   type Finding,
+  type FindingField,
   type FindingPlace,
+  type ReadWeights,
   type Rule,
   type RuleExamples,
   type RuleReason,
   type RuledOrder,
   type Severity,
+  type ShopTerms,
   type Stage,
   type Suggestion,
   type TestState,

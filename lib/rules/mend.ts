@@ -1,9 +1,9 @@
 import type { TissueKey } from '@/lib/carcass';
 import { PRODUCTS, type Plan, type PlannedProduct, planOrder, settleClaims } from '@/lib/plan';
 import { type Edit, applyEdits } from '@/lib/instructions';
-import { type WeightUnit, formatWeight, roundedDown } from '@/lib/units';
+import { type WeightUnit, formatWeight, roundedDown, roundedUp } from '@/lib/units';
 import type { RuledOrder, Suggestion } from './rule';
-import { type Shortfall, shortfallOfLine, shortfallOfProduct } from './shortfall';
+import { type Shortfall, isBelowBatch, shortfallOfLine, shortfallOfProduct } from './shortfall';
 import { lineWords, sentence } from './wording';
 
 const WORSE: Readonly<Record<Shortfall, number>> = { none: 0, probable: 1, certain: 2 };
@@ -34,7 +34,8 @@ export function mend(order: RuledOrder, suggestion: Suggestion): readonly Sugges
   });
   const products = after.plan.products.filter((planned) => {
     const was = order.plan.products.find(({ productId }) => productId === planned.productId);
-    return WORSE[shortfallOfProduct(planned, after)] > (was ? WORSE[shortfallOfProduct(was, order)] : 0);
+    const isWorse = WORSE[shortfallOfProduct(planned, after)] > (was ? WORSE[shortfallOfProduct(was, order)] : 0);
+    return isWorse || (isBelowBatch(planned, after) && !(was && isBelowBatch(was, order)));
   });
   const { unit } = order.words;
   return [
@@ -62,10 +63,11 @@ export function mend(order: RuledOrder, suggestion: Suggestion): readonly Sugges
   ];
 }
 
-/** Own meat that nine animals in ten have for a product; nothing where that makes no batch. */
-function sureFor({ there, leastGrams }: PlannedProduct, unit: WeightUnit): number {
+/** Own meat that nine animals in ten have for a product, or the smallest batch where less was asked; nothing where that makes none. */
+function sureFor({ askedGrams, there, leastGrams }: PlannedProduct, unit: WeightUnit): number {
   const sure = roundedDown(there.low, unit);
-  return sure < leastGrams ? 0 : sure;
+  if (sure < leastGrams) return 0;
+  return askedGrams < leastGrams ? Math.min(sure, roundedUp(leastGrams, unit)) : sure;
 }
 
 type Standing = { readonly present: ReadonlySet<TissueKey>; readonly pairs: ReadonlySet<string> };

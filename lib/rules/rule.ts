@@ -1,20 +1,45 @@
-import type { DeliveryForm, PartId, Sex, SpeciesBook } from '@/lib/carcass';
+import type { Condition, DeliveryForm, PartId, Sex, ShotWith, SpeciesBook, WeightBasis } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
-import type { Edit, Instructions } from '@/lib/instructions';
+import type { Allergen, Edit, Instructions, ProductId } from '@/lib/instructions';
 import type { Plan } from '@/lib/plan';
-import type { WeightUnit } from '@/lib/units';
+import type { CalendarDay, WeightUnit } from '@/lib/units';
 
 /** Stop: it cannot or may not be done. Ask: the hunter should choose. Note: worth knowing. */
 export const SEVERITIES = ['stop', 'ask', 'note'] as const;
 export type Severity = (typeof SEVERITIES)[number];
 
-/** When rules run: as the hunter writes, when the animal has been received, before the knife starts. */
-export const STAGES = ['order', 'receiving', 'cutting'] as const;
+/** When rules run: as the hunter writes, when it has been received, before the knife, at the packing table, on the bill, at the hand-over. */
+export const STAGES = ['order', 'receiving', 'cutting', 'packing', 'billing', 'release'] as const;
 export type Stage = (typeof STAGES)[number];
 
 export const TEST_STATES = ['none', 'pending', 'negative', 'positive'] as const;
 /** Of a disease sample: none taken, result awaited, or what it said. */
 export type TestState = (typeof TEST_STATES)[number];
+
+/** What a shop says of its own work, as far as rules ask. Null and empty: it has not said. */
+export type ShopTerms = {
+  /** Days a carcass hangs as a rule. */
+  readonly hangDays: number | null;
+  /** Made things that come only from batches with everybody's meat. */
+  readonly mixedOnly: readonly ProductId[];
+  /** What is in each made thing. */
+  readonly allergens: Readonly<Partial<Record<ProductId, readonly Allergen[]>>>;
+  /** Days from the arrival until plain cuts are frozen and ready, and until made things are. */
+  readonly plainDays: number | null;
+  readonly madeDays: number | null;
+  /** The last day an animal may come in for made things this season. */
+  readonly madeUntil: CalendarDay | null;
+  /** The most fat in mince, in percent. */
+  readonly mostFatPercent: number;
+};
+
+/** Weights as they were read, in grams; null where nobody has weighed. */
+export type ReadWeights = {
+  readonly brought: { readonly grams: number; readonly basis: WeightBasis } | null;
+  readonly hangingGrams: number | null;
+  /** The hunter's own meat at the packing table, without what was added or kept besides. */
+  readonly ownPackedGrams: number | null;
+};
 
 /** What a rule may know of the place and the animal beyond its instructions. */
 export type Circumstances = {
@@ -22,6 +47,50 @@ export type Circumstances = {
   readonly test: TestState;
   readonly sex: Sex;
   readonly form: DeliveryForm;
+  /** What the counter found; empty before it has looked. */
+  readonly conditions: readonly Condition[];
+  readonly shotWith: ShotWith;
+  /** Whole days since the kill; null before the counter has asked. */
+  readonly killedDaysAgo: number | null;
+  readonly celsiusTenths: number | null;
+  /** Name on the order; '' while it is not written yet. */
+  readonly hunterName: string;
+  /** Who killed it, where that is somebody else; '' otherwise. */
+  readonly killedBy: string;
+  readonly hasTransferNote: boolean;
+  readonly weights: ReadWeights;
+  /** The shop's day, or null where none is known, as for another program. */
+  readonly today: CalendarDay | null;
+  readonly shop: ShopTerms;
+};
+
+/** A shop that has said nothing of its work. */
+export const PLAIN_TERMS: ShopTerms = {
+  hangDays: null,
+  mixedOnly: [],
+  allergens: {},
+  plainDays: null,
+  madeDays: null,
+  madeUntil: null,
+  mostFatPercent: 30,
+};
+
+/** Nothing known beyond the order: no zone, no test, nothing found. */
+export const PLAIN_CIRCUMSTANCES: Circumstances = {
+  diseaseZone: false,
+  test: 'none',
+  sex: 'unknown',
+  form: 'hide-on',
+  conditions: [],
+  shotWith: 'unknown',
+  killedDaysAgo: null,
+  celsiusTenths: null,
+  hunterName: '',
+  killedBy: '',
+  hasTransferNote: false,
+  weights: { brought: null, hangingGrams: null, ownPackedGrams: null },
+  today: null,
+  shop: PLAIN_TERMS,
 };
 
 /** Everything a rule reads. Weights in grams; words and units are the reader's. */
@@ -44,7 +113,11 @@ export type Suggestion = {
 export type FindingPlace =
   | { readonly kind: 'line'; readonly lineId: string }
   | { readonly kind: 'part'; readonly part: PartId }
-  | { readonly kind: 'field'; readonly field: 'rest' | 'mince' | 'products' | 'keep' | 'animal' };
+  | { readonly kind: 'field'; readonly field: FindingField };
+
+export const FINDING_FIELDS = ['rest', 'mince', 'products', 'keep', 'shares', 'wanted', 'animal'] as const;
+/** Questions of the form that a finding can belong to. */
+export type FindingField = (typeof FINDING_FIELDS)[number];
 
 export type Finding = {
   readonly ruleId: string;
@@ -56,6 +129,7 @@ export type Finding = {
   readonly part: PartId | null;
   readonly message: string;
   readonly suggestions: readonly Suggestion[];
+  readonly whom: 'hunter' | 'shop';
 };
 
 /** An order made for a rule's examples. It takes the species it speaks of, so that no rule carries them about. */
@@ -70,6 +144,8 @@ type RuleFacts = {
   /** Safety and law rules cannot be softened by a shop. */
   readonly ground: 'safety' | 'law' | 'trade';
   readonly stages: readonly Stage[];
+  /** Who settles it: a finding for the shop is never put to the hunter as a question. */
+  readonly whom?: 'hunter' | 'shop';
 };
 
 export type RuleReason = {
@@ -97,6 +173,8 @@ export type RuleSpec<Data> = RuleFacts & Mending<Data> & {
   readonly keyOf: (data: Data) => string;
   readonly place: (data: Data, order: RuledOrder) => FindingPlace;
   readonly part: (data: Data, order: RuledOrder) => PartId | null;
+  /** Trouble with the same cause is told once, by the rule listed first; left out, each finding is its own. */
+  readonly cause?: (data: Data, order: RuledOrder) => string;
   readonly message: (data: Data, order: RuledOrder) => string;
 };
 
@@ -104,17 +182,18 @@ export type RuleSpec<Data> = RuleFacts & Mending<Data> & {
 export type Rule = RuleFacts & {
   /** Why its findings carry no suggestion; null where each carries one. */
   readonly noSuggestionBecause: string | null;
-  readonly find: (order: RuledOrder) => readonly Finding[];
+  readonly find: (order: RuledOrder) => readonly (Finding & { readonly cause: string })[];
 };
 
 /** Closes a rule over the type of its data. */
 export function defineRule<Data>(spec: RuleSpec<Data>): Rule {
-  const { check, keyOf, place, part, message, suggestions, noSuggestionBecause, ...shown } = spec;
+  const { check, keyOf, place, part, cause, message, suggestions, noSuggestionBecause, ...shown } = spec;
   return {
     ...shown,
     noSuggestionBecause: noSuggestionBecause ?? null,
     find: (order) =>
-      check(order).map((data) => ({
+      // What the hunter has said yes to is settled; to what cannot be done nobody can say yes.
+      check(order).filter((data) => spec.severity === 'stop' || !order.instructions.agreed.includes(`${spec.id}|${keyOf(data)}`)).map((data) => ({
         ruleId: spec.id,
         key: `${spec.id}|${keyOf(data)}`,
         severity: spec.severity,
@@ -123,6 +202,8 @@ export function defineRule<Data>(spec: RuleSpec<Data>): Rule {
         part: part(data, order),
         message: message(data, order),
         suggestions: suggestions?.(data, order) ?? [],
+        whom: spec.whom ?? 'hunter',
+        cause: cause?.(data, order) ?? `${spec.id}|${keyOf(data)}`,
       })),
   };
 }

@@ -29,6 +29,11 @@ export function shortfallOfProduct({ askedGrams, leastGrams, there }: PlannedPro
   return against(there.high >= leastGrams ? askedGrams : Math.max(askedGrams, leastGrams), there);
 }
 
+/** Whether a product is asked for below its smallest batch, where there would be enough for one. Not told while meat is promised twice. */
+export function isBelowBatch({ askedGrams, leastGrams, there }: PlannedProduct, { plan }: RuledOrder): boolean {
+  return plan.doubles.length === 0 && askedGrams < leastGrams && there.high >= leastGrams;
+}
+
 function against(asked: number, gives: Range): Shortfall {
   if (asked > gives.high) return 'certain';
   return asked > gives.likely ? 'probable' : 'none';

@@ -29,7 +29,7 @@ function lines(...wanted: readonly Line[]): OrderFormValues['lines'] {
   }));
 }
 
-const pound = { addedFat: 'none', fatPercent: '10', pack: '454' } as const;
+const pound = { addedFat: 'none', fatPercent: '10', pack: '454', shape: 'bulk' } as const;
 
 /** The wishes of the season, from 'grind it all' to the whole menu. Sizes are codes of the form's menus: 't:19' is 19 mm. */
 export const wishes = {
@@ -48,13 +48,13 @@ export const wishes = {
   burgers: {
     lines: lines(['fillet', 'medallions'], ['loin', 'whole']),
     rest: 'mince',
-    mince: { addedFat: 'beef', fatPercent: '10', pack: '454' },
+    mince: { addedFat: 'beef', fatPercent: '10', pack: '454', shape: 'bulk' },
     note: 'Burger meat for the church supper; the lean packs for us.',
   },
   porkFat: {
     lines: lines(['loin', 'medallions', { size: 't:19', pack: 'n:6' }]),
     rest: 'mince',
-    mince: { addedFat: 'pork', fatPercent: '20', pack: '907' },
+    mince: { addedFat: 'pork', fatPercent: '20', pack: '907', shape: 'bulk' },
     keep: { heart: true, liver: true },
   },
   noPork: {
@@ -118,7 +118,7 @@ export const wishes = {
       ['rib-rack', 'rack'],
     ),
     rest: 'mince',
-    mince: { addedFat: 'beef', fatPercent: '15', pack: '907' },
+    mince: { addedFat: 'beef', fatPercent: '15', pack: '907', shape: 'bulk' },
     products: madeOf({ 'fresh-sausage': '20' }),
     keep: { heart: true, antlers: 'skull-plate' },
   },

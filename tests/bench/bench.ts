@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import loadHighs, { type Highs } from 'highs';
 import { type AnimalFacts, PUBLISHED_IDS, PUBLISHED_SPECIES, forecastCarcass, publishedSpecies } from '@/lib/carcass';
 import { cutsOf, targetsOfPlan } from '@/lib/cuts';
-import { type InstructionLine, type Instructions, newLine } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, type InstructionLine, type Instructions, newLine } from '@/lib/instructions';
 import { fitWishes, planOrder } from '@/lib/plan';
-import { findAll } from '@/lib/rules';
+import { PLAIN_CIRCUMSTANCES, findAll } from '@/lib/rules';
 import { anyFit } from '../plan/any-fit';
 import { solveWithHighs } from '../plan/highs-fit';
 
@@ -36,16 +36,17 @@ function instructions(serial: number, lineCount: number): Instructions {
     return newLine(`line-${at + 1}`, target, cuts[(serial + at) % cuts.length] ?? 'mince');
   });
   return {
+    ...PLAIN_INSTRUCTIONS,
     lines,
     rest: 'mince',
     squaredOff: 'stew',
-    mince: { addedFat: 'none', fatPercent: 0, packGrams: 454 },
+    mince: { addedFat: 'none', fatPercent: 0, packGrams: 454, shape: 'bulk' },
     stewPackGrams: 454,
     products: [
       { productId: 'fresh-sausage', gameGrams: 2_000 },
       { productId: 'snack-sticks', gameGrams: 4_000 },
     ],
-    keep: { heart: true, liver: false, bones: false, antlers: 'none', cape: false },
+    keep: { heart: true, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
     noPork: false,
     note: '',
   };
@@ -77,7 +78,8 @@ function run(lineCount: number): { readonly core: number; readonly rules: number
       stage: 'order',
       instructions: wish,
       plan,
-      circumstances: { diseaseZone: serial % 5 === 0, test: 'none', sex: animal.sex, form: animal.form },
+      circumstances: {
+        ...PLAIN_CIRCUMSTANCES, diseaseZone: serial % 5 === 0, test: 'none', sex: animal.sex, form: animal.form },
       words: { country: 'us', unit: 'lb' },
     });
     rules.push(performance.now() - planned);

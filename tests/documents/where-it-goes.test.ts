@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type AnimalFacts, PUBLISHED_SPECIES, forecastCarcass } from '@/lib/carcass';
 import { type WhereItGoesInput, threeSentences, whereItGoes } from '@/lib/documents';
-import type { Instructions } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, type Instructions } from '@/lib/instructions';
 import { packRows } from '@/lib/orders';
 import { planOrder } from '@/lib/plan';
 import { anyFacts, anyWeight } from '../carcass/any-facts';
@@ -66,13 +66,14 @@ describe('any animal, any order', () => {
 });
 
 const plain: Instructions = {
+  ...PLAIN_INSTRUCTIONS,
   lines: [makeLine('loin', 'butterfly'), makeLine('haunch', 'steaks')],
   rest: 'mince',
   squaredOff: 'stew',
-  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454 },
+  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454, shape: 'bulk' },
   stewPackGrams: 454,
   products: [],
-  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
+  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
   noPork: false,
   note: '',
 };

@@ -30,9 +30,9 @@ export function buckForm(name: string, changes: (values: OrderFormValues) => voi
     { id: 'line-3', target: 'topside', side: 'right', cut: 'joint', size: 'p:6', pack: 'fit', asked: '' },
   ];
   values.rest = 'mince';
-  values.mince = { addedFat: 'pork', fatPercent: '10', pack: '454' };
+  values.mince = { addedFat: 'pork', fatPercent: '10', pack: '454', shape: 'bulk' };
   values.products['fresh-sausage'] = '4 lb';
-  values.keep = { heart: true, liver: false, bones: false, antlers: 'skull-plate', cape: false };
+  values.keep = { heart: true, liver: false, bones: false, antlers: 'skull-plate', cape: false, hide: false, taxidermist: '' };
   values.hunter = { name, phone: '555 0150', email: '' };
   changes(values);
   return values;

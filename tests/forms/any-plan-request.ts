@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { type AnimalFacts, PUBLISHED_SPECIES, impliedLiveGrams, speciesOf } from '@/lib/carcass';
 import { targetsOfPlan } from '@/lib/cuts';
-import type { PlanRequest } from '@/lib/forms';
+import { toldInstructions, type PlanRequest } from '@/lib/forms';
 import type { Instructions } from '@/lib/instructions';
 import { STAGES, TEST_STATES } from '@/lib/rules';
 import { anyFacts } from '../carcass/any-facts';
@@ -35,7 +35,8 @@ function plausible({ speciesId, weight }: AnimalFacts): AnimalFacts['weight'] {
 }
 
 /** The wish without the note, which no program sends, and without lines for another body. */
-function forBody({ note: _note, lines, ...rest }: Instructions, { speciesId }: AnimalFacts): PlanRequest['instructions'] {
+function forBody(instructions: Instructions, { speciesId }: AnimalFacts): PlanRequest['instructions'] {
   const targets = targetsOfPlan(speciesOf(PUBLISHED_SPECIES, speciesId).plan);
-  return structuredClone({ ...rest, lines: lines.filter(({ target }) => targets.includes(target)) }) as PlanRequest['instructions'];
+  const { lines, ...rest } = toldInstructions(instructions);
+  return { ...rest, lines: lines.filter(({ target }) => targets.includes(target)) };
 }

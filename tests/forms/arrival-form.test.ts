@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { AGE_CLASSES, DELIVERY_FORMS, SEXES, PUBLISHED_IDS, WOUND_SEVERITIES, publishedSpecies, PUBLISHED_SPECIES, FLESHES } from '@/lib/carcass';
+import { CONDITIONS, SHOT_WITH, AGE_CLASSES, DELIVERY_FORMS, SEXES, PUBLISHED_IDS, WOUND_SEVERITIES, publishedSpecies, PUBLISHED_SPECIES, FLESHES } from '@/lib/carcass';
 import { type ArrivalFormValues, SPOTS, spotsOf, arrivalValuesOf, parseArrivalForm, readArrivalForm } from '@/lib/forms';
-import { CONDITIONS, type ArrivalDetails, type DescribedAnimal } from '@/lib/orders';
+import { type ArrivalDetails, type DescribedAnimal } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
 import { anyFormShop, formShops, hostileTexts } from './any-form';
 
@@ -107,6 +107,9 @@ const anyFound: fc.Arbitrary<{ animal: DescribedAnimal; arrival: ArrivalDetails 
     missing: fc.subarray([...SPOTS]),
     conditions: fc.subarray([...CONDITIONS]),
     diseaseZone: fc.boolean(),
+    shotWith: fc.constantFrom(...SHOT_WITH),
+    killedBy: fc.constantFrom('', 'Edda Nyberg'),
+    hasTransferNote: fc.boolean(),
   })
   .map(({ speciesId, share, wounds, missing, ...rest }) => {
     const { from, to } = publishedSpecies(speciesId).plausibleLiveGrams;

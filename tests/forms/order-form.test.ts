@@ -251,7 +251,7 @@ test('an amount in the hunter’s own words stays in them when something else is
 });
 
 test.each(hostileTexts.map((text) => [text.slice(0, 20), text]))('the text %j in every field is kept as typed and does no harm', (_, text) => {
-  const names = orderFormEntries({ ...filled(), keep: { heart: true, liver: true, bones: true, antlers: 'none', cape: true }, noPork: true }).map(([name]) => name);
+  const names = orderFormEntries({ ...filled(), keep: { heart: true, liver: true, bones: true, antlers: 'none', cape: true, hide: false, taxidermist: '' }, noPork: true }).map(([name]) => name);
   const values = readOrderForm(names.map((name): [string, string] => [name, text]));
   expect(values.note).toBe(text.slice(0, 10_000));
   expect(() => parseOrderForm(values, shop)).not.toThrow();

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { CUTS, type CutId, TARGETS, TARGET_IDS, type TargetId, cutsOf } from '@/lib/cuts';
 import {
-  ADDED_FATS, ANTLER_CHOICES, REST_CHOICES, type InstructionLine, type Instructions, type PackSize, type PieceSize,
+  ADDED_FATS, ALLERGENS, ANTLER_CHOICES, MINCE_SHAPES, MIXINGS, PRODUCT_IDS, REST_CHOICES, type InstructionLine, type Instructions, type PackSize, type PieceSize,
 } from '@/lib/instructions';
 
 const asSeenFit = fc.constant({ kind: 'as-seen-fit' } as const);
@@ -62,19 +62,29 @@ export const anyInstructions: fc.Arbitrary<Instructions> = fc.record({
     addedFat: fc.constantFrom(...ADDED_FATS),
     fatPercent: fc.constantFrom(0, 10, 15, 20, 30),
     packGrams: fc.constantFrom(250, 454, 907),
+    shape: fc.constantFrom(...MINCE_SHAPES),
   }),
   stewPackGrams: fc.constantFrom(454, 500),
-  products: fc.oneof(
-    fc.constant([]),
-    fc.integer({ min: 1, max: 60_000 }).map((gameGrams) => [{ productId: 'fresh-sausage' as const, gameGrams }]),
-  ),
+  products: fc
+    .shuffledSubarray([...PRODUCT_IDS])
+    .chain((ids) => fc.tuple(...ids.map((productId) => fc.record({ productId: fc.constant(productId), gameGrams: fc.integer({ min: 1, max: 60_000 }) })))),
+  isPriorityStated: fc.boolean(),
+  mixing: fc.constantFrom(...MIXINGS),
   keep: fc.record({
     heart: fc.boolean(),
     liver: fc.boolean(),
     bones: fc.boolean(),
     antlers: fc.constantFrom(...ANTLER_CHOICES),
     cape: fc.boolean(),
+    hide: fc.boolean(),
+    taxidermist: fc.constantFrom('', 'Nyberg Taxidermy'),
   }),
   noPork: fc.boolean(),
+  avoid: fc.subarray([...ALLERGENS]),
+  boneless: fc.boolean(),
+  shares: fc.array(fc.record({ name: fc.constantFrom('', 'Edda', 'Jonas'), percent: fc.integer({ min: 0, max: 100 }), isGiven: fc.boolean() }), { maxLength: 4 }),
+  wantedBy: fc.constantFrom(null, '2026-12-01', '2027-02-01'),
+  overBorder: fc.boolean(),
+  agreed: fc.constant([]),
   note: fc.constant(''),
 });

@@ -1,20 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { CUTS, CUT_IDS, TARGET_IDS, cutsOf } from '@/lib/cuts';
-import { type Edit, type Instructions, applyEdits, newLine, nextLineId, placesOfLine, usualSide } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, type Edit, type Instructions, applyEdits, newLine, nextLineId, placesOfLine, usualSide } from '@/lib/instructions';
 import { anyInstructions, anyLine } from './any-instructions';
 
 const joint = { ...newLine('line-1', 'topside', 'joint'), size: { kind: 'people', people: 4 } as const, askedGrams: 900 };
 const medallions = { ...newLine('line-2', 'loin', 'medallions'), size: { kind: 'thickness', thicknessMm: 25 } as const, pack: { kind: 'pieces', pieces: 2 } as const };
 
 const start: Instructions = {
+  ...PLAIN_INSTRUCTIONS,
   lines: [joint, medallions],
   rest: 'undecided',
   squaredOff: 'stew',
-  mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 },
+  mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454, shape: 'bulk' },
   stewPackGrams: 454,
   products: [{ productId: 'fresh-sausage', gameGrams: 2_000 }],
-  keep: { heart: true, liver: false, bones: true, antlers: 'whole-head', cape: false },
+  keep: { heart: true, liver: false, bones: true, antlers: 'whole-head', cape: false, hide: false, taxidermist: '' },
   noPork: false,
   note: 'by Friday',
 };
@@ -73,7 +74,7 @@ describe('an edit', () => {
     ).toEqual({
       ...start,
       rest: 'mince',
-      mince: { addedFat: 'beef', fatPercent: 20, packGrams: 454 },
+      mince: { addedFat: 'beef', fatPercent: 20, packGrams: 454, shape: 'bulk' },
       products: [{ productId: 'fresh-sausage', gameGrams: 900 }],
       keep: { ...start.keep, antlers: 'none', bones: false },
       noPork: true,

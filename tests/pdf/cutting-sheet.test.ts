@@ -84,7 +84,7 @@ describe.skipIf(!hasPoppler)('read back', () => {
   });
 
   test('each strip carries its title, the number and the name', async () => {
-    const sheet = makeSheet({ instructions: { keep: { heart: false, liver: false, bones: false, antlers: 'skull-plate', cape: true } } });
+    const sheet = makeSheet({ instructions: { keep: { heart: false, liver: false, bones: false, antlers: 'skull-plate', cape: true, hide: false, taxidermist: '' } } });
     const text = textOf(await draw(sheet));
     expect(sheet.strips.map(({ title }) => title)).toEqual(['ANTLERS', 'CAPE', 'LUG: GRIND', 'BOX 1', 'BOX 2']);
     expect(text.split('Thorn')).toHaveLength(1 + 1 + sheet.strips.length);

@@ -1,6 +1,6 @@
 import { type AnimalFacts, PUBLISHED_SPECIES } from '@/lib/carcass';
 import { type CuttingSheet, type InvoiceDocument, type SheetInput, buildCuttingSheet, buildInvoice, threeSentences, whereItGoes } from '@/lib/documents';
-import type { InstructionLine, Instructions } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, type InstructionLine, type Instructions } from '@/lib/instructions';
 import { type ArrivalDetails, type DescribedAnimal, assessOrder, makeOrderNumber, packRows } from '@/lib/orders';
 import { priceOrder } from '@/lib/pricing';
 import { makeFacts, sampleTariff } from '../pricing/sample';
@@ -32,6 +32,9 @@ const arrival: ArrivalDetails = {
   wounds: [],
   conditions: ['clean'],
   celsiusTenths: null,
+  shotWith: 'bullet',
+  killedBy: '',
+  hasTransferNote: false,
   note: '',
 };
 
@@ -47,13 +50,14 @@ export function makeLine(target: InstructionLine['target'], cut: InstructionLine
 }
 
 const plain: Instructions = {
+  ...PLAIN_INSTRUCTIONS,
   lines: [],
   rest: 'mince',
   squaredOff: 'stew',
-  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454 },
+  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454, shape: 'bulk' },
   stewPackGrams: 454,
   products: [],
-  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
+  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
   noPork: false,
   note: '',
 };
@@ -110,9 +114,9 @@ export function typicalSheet(sequence = 10427): CuttingSheet {
         makeLine('rump', 'tenderised-steaks', { size: thick(13), pack: pieces(4) }),
         makeLine('neck', 'boned-and-rolled'),
       ],
-      mince: { addedFat: 'pork', fatPercent: 10, packGrams: 454 },
+      mince: { addedFat: 'pork', fatPercent: 10, packGrams: 454, shape: 'bulk' },
       products: [{ productId: 'fresh-sausage', gameGrams: 4536 }],
-      keep: { heart: true, liver: false, bones: false, antlers: 'none', cape: false },
+      keep: { heart: true, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
       note: 'Shank bones for the dog if there is room in the box.',
     },
   });
@@ -167,9 +171,9 @@ export function heavySheet(): CuttingSheet {
         makeLine('neck', 'diced', { pack: weighing(907) }),
         ...halves('ribs', 'leave-out', 'mince'),
       ],
-      mince: { addedFat: 'beef', fatPercent: 15, packGrams: 907 },
+      mince: { addedFat: 'beef', fatPercent: 15, packGrams: 907, shape: 'bulk' },
       products: [{ productId: 'fresh-sausage', gameGrams: 6804 }],
-      keep: { heart: true, liver: true, bones: true, antlers: 'skull-plate', cape: true },
+      keep: { heart: true, liver: true, bones: true, antlers: 'skull-plate', cape: true, hide: false, taxidermist: '' },
       noPork: true,
       note: 'The left half goes to my brother, please keep the boxes apart and write his name on them. No bone dust in the sausage meat.',
     },
@@ -193,7 +197,7 @@ export function elkSheet(): CuttingSheet {
         makeLine('thick-flank', 'joint', { size: { kind: 'people', people: 6 } }),
         makeLine('shoulder', 'diced', { side: 'right', pack: weighing(907) }),
       ],
-      keep: { heart: false, liver: false, bones: false, antlers: 'skull-plate', cape: true },
+      keep: { heart: false, liver: false, bones: false, antlers: 'skull-plate', cape: true, hide: false, taxidermist: '' },
       noPork: true,
     },
   });

@@ -1,20 +1,21 @@
 import { describe, expect, it, test } from 'vitest';
 import { PUBLISHED_SPECIES, forecastCarcass, partsOf } from '@/lib/carcass';
 import { TARGETS, USUAL_CUTS, gramsPerPerson } from '@/lib/cuts';
-import { type Instructions, newLine } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, type Instructions, newLine } from '@/lib/instructions';
 import { largestPiece, planOrder } from '@/lib/plan';
 import { GRAMS_PER_LB as LB, animal, gramsOf, ofKind, percentOf, percentOfMeat } from './model-figures';
 
 // What the trade knows. Each is common practice, no source, unless one is named; independent unless told otherwise.
 
 const everythingMinced: Instructions = {
+  ...PLAIN_INSTRUCTIONS,
   lines: [],
   rest: 'mince',
   squaredOff: 'stew',
-  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454 },
+  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454, shape: 'bulk' },
   stewPackGrams: 454,
   products: [],
-  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
+  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
   noPork: false,
   note: '',
 };

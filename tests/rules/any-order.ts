@@ -3,7 +3,7 @@ import { type AnimalFacts, forecastCarcass, PUBLISHED_SPECIES } from '@/lib/carc
 import { NAME_COUNTRIES } from '@/lib/cuts';
 import { type Instructions } from '@/lib/instructions';
 import { planOrder } from '@/lib/plan';
-import { type RuledOrder, STAGES, TEST_STATES } from '@/lib/rules';
+import { PLAIN_CIRCUMSTANCES, type RuledOrder, STAGES, TEST_STATES } from '@/lib/rules';
 import { anyFacts } from '../carcass/any-facts';
 import { anyInstructions } from '../instructions/any-instructions';
 
@@ -17,7 +17,7 @@ export function orderOf(instructions: Instructions, facts: AnimalFacts, around: 
     words,
     instructions,
     plan: planOrder(instructions, forecastCarcass(facts, PUBLISHED_SPECIES)),
-    circumstances: { diseaseZone, test, sex: facts.sex, form: facts.form },
+    circumstances: { ...PLAIN_CIRCUMSTANCES, diseaseZone, test, sex: facts.sex, form: facts.form },
   };
 }
 

@@ -1,17 +1,18 @@
 import { expect, test } from 'vitest';
 import { type AnimalFacts, forecastCarcass, PUBLISHED_SPECIES } from '@/lib/carcass';
-import { type Instructions, type InstructionLine, newLine } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, type Instructions, type InstructionLine, newLine } from '@/lib/instructions';
 import { planOrder } from '@/lib/plan';
-import { type Circumstances, findAll } from '@/lib/rules';
+import { type Circumstances, PLAIN_CIRCUMSTANCES, findAll } from '@/lib/rules';
 
 const nothingNamed: Instructions = {
+  ...PLAIN_INSTRUCTIONS,
   lines: [],
   rest: 'mince',
   squaredOff: 'stew',
-  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454 },
+  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454, shape: 'bulk' },
   stewPackGrams: 454,
   products: [],
-  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false },
+  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
   noPork: false,
   note: '',
 };
@@ -85,7 +86,7 @@ test.each(cases)('$what is told as $told', ({ lines, facts, instructions, circum
     stage: 'order',
     instructions: wishes,
     plan: planOrder(wishes, forecastCarcass(animal, PUBLISHED_SPECIES)),
-    circumstances: { diseaseZone: false, test: 'none', ...circumstances, sex: animal.sex, form: animal.form },
+    circumstances: { ...PLAIN_CIRCUMSTANCES, ...circumstances, sex: animal.sex, form: animal.form },
     words: { country: 'uk', unit: 'lb' },
   });
   expect(findings.map(({ ruleId }) => ruleId).toSorted()).toEqual(told.toSorted());

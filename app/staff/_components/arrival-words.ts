@@ -1,5 +1,4 @@
-import type { DeliveryForm, Flesh, WeightBasis } from '@/lib/carcass';
-import type { Condition } from '@/lib/orders';
+import type { Condition, DeliveryForm, Flesh, ShotWith, WeightBasis } from '@/lib/carcass';
 import type { TestState } from '@/lib/rules';
 
 export const TEST_WORDS: Readonly<Record<TestState, string>> = {
@@ -16,9 +15,13 @@ export const CONDITION_WORDS: Readonly<Record<Condition, string>> = {
   dirty: 'Hair or dirt',
   wet: 'Wet',
   warm: 'Warm',
+  frozen: 'Frozen through',
   'gut-shot': 'Gut shot',
-  sour: 'Sour',
+  rutting: 'Smells of rut',
+  sour: 'Sour or fly-blown',
 };
+
+export const SHOT_WORDS: Readonly<Record<ShotWith, string>> = { bullet: 'Bullet', pellets: 'Shot or buckshot', arrow: 'Arrow', unknown: 'Not known' };
 
 /** Which weight the scale showed, in the counter's short words. */
 export const BASIS_WORDS: readonly { readonly value: WeightBasis; readonly label: string }[] = [

@@ -1,4 +1,5 @@
-import { PLAIN_INSTRUCTIONS, exampleOrder } from '../example-order';
+import { PLAIN_INSTRUCTIONS } from '@/lib/instructions';
+import { exampleOrder } from '../example-order';
 import { mend } from '../mend';
 import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
 

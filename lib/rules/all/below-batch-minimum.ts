@@ -2,11 +2,11 @@ import { PRODUCTS, type PlannedProduct } from '@/lib/plan';
 import { formatWeight, roundedUp } from '@/lib/units';
 import { exampleOrder } from '../example-order';
 import { mend } from '../mend';
+import { isBelowBatch } from '../shortfall';
 import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
 
-function tooSmall({ plan }: RuledOrder): readonly PlannedProduct[] {
-  if (plan.doubles.length > 0) return [];
-  return plan.products.filter(({ askedGrams, leastGrams, there }) => askedGrams < leastGrams && there.high >= leastGrams);
+function tooSmall(order: RuledOrder): readonly PlannedProduct[] {
+  return order.plan.products.filter((product) => isBelowBatch(product, order));
 }
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */

@@ -1,5 +1,6 @@
 import type { DeliveryForm } from '@/lib/carcass';
-import { PLAIN_INSTRUCTIONS, exampleOrder } from '../example-order';
+import { PLAIN_INSTRUCTIONS } from '@/lib/instructions';
+import { exampleOrder } from '../example-order';
 import { mend } from '../mend';
 import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 

@@ -1,5 +1,6 @@
 import { diseaseWords } from '../disease';
-import { PLAIN_INSTRUCTIONS, exampleOrder } from '../example-order';
+import { PLAIN_INSTRUCTIONS } from '@/lib/instructions';
+import { exampleOrder } from '../example-order';
 import { mend } from '../mend';
 import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 

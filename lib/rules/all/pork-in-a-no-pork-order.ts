@@ -66,15 +66,15 @@ export const porkInANoPorkOrder = defineRule<Pork>({
 /** Orders that are fine, and orders that are not with exactly what is said of them. */
 export const porkInANoPorkOrderExamples = (): RuleExamples => ({
   valid: [
-    exampleOrder({ instructions: { mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 } } }),
-    exampleOrder({ instructions: { noPork: true, mince: { addedFat: 'beef', fatPercent: 15, packGrams: 454 } } }),
+    exampleOrder({ instructions: { mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454, shape: 'bulk' } } }),
+    exampleOrder({ instructions: { noPork: true, mince: { addedFat: 'beef', fatPercent: 15, packGrams: 454, shape: 'bulk' } } }),
   ],
   invalid: [
     {
       order: exampleOrder({
         instructions: {
           noPork: true,
-          mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 },
+          mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454, shape: 'bulk' },
           products: [{ productId: 'fresh-sausage', gameGrams: 2_000 }],
         },
       }),
@@ -85,7 +85,7 @@ export const porkInANoPorkOrderExamples = (): RuleExamples => ({
     },
     {
       order: exampleOrder({
-        instructions: { noPork: true, mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 } },
+        instructions: { noPork: true, mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454, shape: 'bulk' } },
         words: { country: 'us', unit: 'lb' },
       }),
       messages: ['Pork fat is to go into the ground meat, and this order is to be without pork.'],

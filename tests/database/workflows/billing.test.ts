@@ -21,7 +21,7 @@ const payment = (amount: string, formKey: string, method = 'cash'): [string, str
 const right: [string, string] = ['weightsAreRight', 'on'];
 const weighed = (lineKey: string, weight: string): [string, string][] => [[`weight.${lineKey}`, weight], [`packages.${lineKey}`, '1']];
 const taken: [string, string][] = [['collectedBy', 'Bo Brandt'], ['boxes', '2'], ['tagReturned', 'on']];
-const sausage = { lines: [line('loin', 'medallions')], products: { ...blankOrderForm('').products, 'fresh-sausage': '5' }, keep: { heart: true, liver: false, bones: false, antlers: 'none', cape: false } };
+const sausage = { lines: [line('loin', 'medallions')], products: { ...blankOrderForm('').products, 'fresh-sausage': '5' }, keep: { heart: true, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' } };
 
 async function ledger(number: string): Promise<{ totalMinor: number; paidMinor: number; dueMinor: number }> {
   const { invoice } = await open(number);

@@ -61,7 +61,7 @@ test('an order saved as it was opened stays as it is, to the gram', async () => 
     animal: { ...form.animal, weight: '133.37 lb', weightBasis: 'live' },
     lines: [line('loin', 'medallions', '2.25')],
     products: { ...blankOrderForm('').products, 'fresh-sausage': '3 lb 5 oz' },
-    mince: { addedFat: 'pork', fatPercent: '0', pack: '454' },
+    mince: { addedFat: 'pork', fatPercent: '0', pack: '454', shape: 'bulk' },
   });
   const before = await open(number);
   expect(await changeOrder(token, before.version, before.formValues)).toEqual({ ok: true, isChanged: false });

@@ -5,11 +5,10 @@ import type { DrawnShapes } from '@/app/_components/carcass-drawing';
 import { Field, FieldGroup } from '@/app/_components/field';
 import type { FormAnswer } from '@/app/_components/kept-form';
 import { ActionForm } from '@/app/staff/_components/action-form';
-import { CONDITION_WORDS, FLESH_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
-import { type BodyPlan, FLESHES } from '@/lib/carcass';
+import { CONDITION_WORDS, FLESH_WORDS, SHOT_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
+import { type BodyPlan, CONDITIONS, FLESHES, SHOT_WITH } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
 import { type Choice, capital, licenceWord } from '@/lib/forms';
-import { CONDITIONS } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
 import type { WeightUnit } from '@/lib/units';
 import { receiveAction } from './actions';
@@ -61,6 +60,12 @@ export function ReceiveForm({ order, title, values, days, unit, country, plan, s
                 )}
               </Field>
               <Text name="killedWhere" label="Where: county, unit or estate" answer={answer} />
+              <Menu name="shotWith" label="Killed with" choices={SHOT_WITH.toReversed().map((value) => ({ value, label: SHOT_WORDS[value] }))} answer={answer} />
+              <Text name="killedBy" label="Killed by, if somebody else than the hunter" answer={answer} />
+              <label className="choice">
+                <input type="checkbox" name="hasTransferNote" defaultChecked={Boolean(answer.values['hasTransferNote'])} />
+                <span>A signed note from that person came with it</span>
+              </label>
               <Pills
                 name="diseaseZone"
                 legend="In a disease zone"

@@ -14,9 +14,10 @@ export const SPOT_WORDS: Readonly<Record<SpotState, string>> = {
 
 /** The inputs of the receiving page by name: `spots.left-haunch` holds wound and absence in one. */
 export function receiveValues(values: ArrivalFormValues): Record<string, string> {
-  const { wounds, missing, conditions, ...texts } = values;
+  const { wounds, missing, conditions, hasTransferNote, ...texts } = values;
   return {
     ...texts,
+    ...(hasTransferNote && { hasTransferNote: 'on' }),
     ...Object.fromEntries(SPOTS.map(({ id }) => [`spots.${id}`, missing[id] ? 'absent' : (wounds[id] ?? '')])),
     ...Object.fromEntries(Object.entries(conditions).flatMap(([id, ticked]) => (ticked ? [[`conditions.${id}`, 'on']] : []))),
   };
