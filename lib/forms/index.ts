@@ -93,9 +93,11 @@ export {
   SHOP_UNITS,
   firstShopSettings,
   isTimeZone,
+  settingsFormSchema,
   shopSettingsSchema,
   type ShopSettings,
 } from './shop-settings';
+export { lawFormValues, lawReader, parseLawForm, shopLawSchema } from './shop-law';
 export { isUserName, newStaffSchema, normalizeUserName, setUpSchema, type NewStaff, type SetUp } from './staff';
 export { figureText, weightFigure } from './figure-text';
 export { packBalance, type PackBalance } from './pack-balance';

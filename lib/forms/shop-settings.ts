@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { NAME_COUNTRIES } from '@/lib/cuts';
+import { NO_PLACE } from '@/lib/law';
 import { isCurrency, type Currency } from '@/lib/units';
+import { shopLawSchema } from './shop-law';
 import { lineOf, optionalLine, optionalLines } from './text-fields';
 
 export const SHOP_UNITS = ['lb', 'kg'] as const;
@@ -52,7 +54,7 @@ const zones = z
   })
   .pipe(z.array(z.string().max(60, 'Shorten each place to 60 characters')).max(300, 'List at most 300 places'));
 
-/** How a shop is called, what it measures in, what its place demands. Reads a filled-in form and the stored settings alike. */
+/** How a shop is called, what it measures in, what its place demands. The settings as they are stored. */
 export const shopSettingsSchema = z.object({
   name: shopName,
   address: optionalLines(300),
@@ -74,7 +76,12 @@ export const shopSettingsSchema = z.object({
   closeTrim: z.preprocess((typed) => typed === true || typed === 'on', z.boolean()),
   /** Whom a hunter asks: a name, a number, hours. */
   questionsContact: optionalLine(120),
+  /** The place whose law the shop chose, and what it changed of it. */
+  law: shopLawSchema,
 });
+
+/** What the settings' own form asks: the law has a page of its own, and a save here leaves it as it is. */
+export const settingsFormSchema = shopSettingsSchema.omit({ law: true });
 
 export type ShopSettings = z.output<typeof shopSettingsSchema>;
 
@@ -98,6 +105,7 @@ export function firstShopSettings(
     hangHide: 'off',
     closeTrim: false,
     questionsContact: '',
+    law: NO_PLACE,
   };
 }
 

@@ -24,8 +24,11 @@ export type LawPoints = {
 
 export type LawPoint = keyof LawPoints;
 
-/** The points that are chosen from a list; the others are figures. */
+/** The points that are chosen from a list. */
 export type LawChoicePoint = Exclude<LawPoint, 'coldCelsiusTenths' | 'keepRecordDays'>;
+
+/** The points that are figures. */
+export type LawFigurePoint = Exclude<LawPoint, LawChoicePoint>;
 
 /** What can be chosen at each point, from the freest to the most careful. */
 export const LAW_CHOICES = {
@@ -43,7 +46,7 @@ export const LAW_CHOICES = {
 export const LAW_LIMITS = {
   coldCelsiusTenths: { least: 0, most: 100 },
   keepRecordDays: { least: 1, most: 7305 },
-} as const satisfies Record<Exclude<LawPoint, LawChoicePoint>, { readonly least: number; readonly most: number }>;
+} as const satisfies Record<LawFigurePoint, { readonly least: number; readonly most: number }>;
 
 /** Every point, in the order it is shown. */
 export const LAW_POINTS = [

@@ -1,6 +1,7 @@
 import { type AnimalFacts, type SpeciesBook, forecastCarcass } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
 import type { Instructions } from '@/lib/instructions';
+import type { LawPoints } from '@/lib/law';
 import { planOrder } from '@/lib/plan';
 import { type Circumstances, type Finding, PLAIN_CIRCUMSTANCES, PLAIN_TERMS, type ShopTerms, type Stage, type TestState, findAll } from '@/lib/rules';
 import { type CalendarDay, type WeightUnit, daysBetween, isCalendarDay } from '@/lib/units';
@@ -12,6 +13,7 @@ export type ShopView = {
   readonly unit: WeightUnit;
   readonly country: NameCountry;
   readonly diseaseZones: readonly string[];
+  readonly law: LawPoints;
   readonly species: SpeciesBook;
   readonly ways?: ShopWays;
   readonly terms?: ShopTerms;

@@ -1,6 +1,6 @@
 import { cache } from 'react';
 import { requirePermission, type StaffActor } from '@/lib/access';
-import { checkForm, refuseForm, shopSettingsSchema, type FormOutcome, type ShopSettings } from '@/lib/forms';
+import { checkForm, lawReader, parseLawForm, refuseForm, settingsFormSchema, type FormOutcome, type ShopSettings } from '@/lib/forms';
 import { recordAudit } from '@/lib/db/audit';
 import { database, withTransaction } from '@/lib/db/client';
 import { readShop, replaceShopSettings, type Shop } from '@/lib/db/shop';
@@ -15,18 +15,38 @@ export async function shopSettings(): Promise<ShopSettings> {
   return shop.settings;
 }
 
-/** Saves the settings over the version the form was filled in on. */
+/** Saves the settings over the version the form was filled in on. The law, which has a form of its own, stays as it is. */
 export async function saveShopSettings(actor: StaffActor, typed: unknown, version: number): Promise<FormOutcome<ShopSettings>> {
   requirePermission(actor, 'shop.settings');
-  const checked = checkForm(shopSettingsSchema, typed);
+  const checked = checkForm(settingsFormSchema, typed);
   if (!checked.ok) return checked;
+  return replaceSettings(actor, { action: 'settings-changed', version }, ({ law }) => ({ ok: true, value: { ...checked.value, law } }));
+}
+
+/** Saves the form of the law over the version it was filled in on; of the settings it changes nothing else. */
+export async function saveLaw(actor: StaffActor, typed: Readonly<Record<string, string>>, version: number): Promise<FormOutcome<ShopSettings>> {
+  requirePermission(actor, 'shop.settings');
+  return replaceSettings(actor, { action: 'law-changed', version }, (before) => {
+    const checked = parseLawForm(typed, { before: before.law, reader: lawReader(before) });
+    return checked.ok ? { ok: true, value: { ...before, law: checked.value } } : checked;
+  });
+}
+
+/** Puts new settings in the place of those of the version, unless somebody was quicker, and records both. */
+async function replaceSettings(
+  actor: StaffActor,
+  { action, version }: { readonly action: string; readonly version: number },
+  change: (before: ShopSettings) => FormOutcome<ShopSettings>,
+): Promise<FormOutcome<ShopSettings>> {
   return withTransaction(async (transaction) => {
     const before = await readShop(transaction);
     if (before === null) throw new Error('The shop has not been set up');
-    if (!(await replaceShopSettings(transaction, checked.value, version))) {
+    const after = change(before.settings);
+    if (!after.ok) return after;
+    if (!(await replaceShopSettings(transaction, after.value, version))) {
       return refuseForm('Somebody else saved the settings while you were changing them. Nothing of yours is saved. Open the settings in a new tab to see theirs, then enter your change there');
     }
-    await recordAudit(transaction, actor, 'settings-changed', { before: before.settings, after: checked.value });
-    return checked;
+    await recordAudit(transaction, actor, action, { before: before.settings, after: after.value });
+    return after;
   });
 }

@@ -2,9 +2,10 @@ import { expect, test } from 'vitest';
 import { PUBLISHED_SPECIES } from '@/lib/carcass';
 import { chartRows, cookingCaution, estimateView, partStandings, priceWords } from '@/lib/documents';
 import { assessForm, blankOrderForm, describedInstructions, stepOrderForm, type OrderFormValues } from '@/lib/forms';
+import { CAREFUL } from '@/lib/law';
 import { defaultTariff } from '@/seed/default-tariff';
 
-const shop = { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: [], tariff: defaultTariff, species: PUBLISHED_SPECIES } as const;
+const shop = { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: [], law: CAREFUL.points, tariff: defaultTariff, species: PUBLISHED_SPECIES } as const;
 const blank = blankOrderForm('form-key-1');
 const doe: OrderFormValues = {
   ...blank,

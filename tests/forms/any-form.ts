@@ -3,6 +3,7 @@ import { AGE_CLASSES, DELIVERY_FORMS, SEXES, PUBLISHED_IDS, WEIGHT_BASES, PUBLIS
 import { CUT_IDS, TARGET_IDS } from '@/lib/cuts';
 import { type OrderFormShop, type OrderFormValues, readOrderForm } from '@/lib/forms';
 import { ADDED_FATS, ANTLER_CHOICES, LINE_SIDES, REST_CHOICES, PRODUCT_IDS } from '@/lib/instructions';
+import { CAREFUL } from '@/lib/law';
 
 /** What people, their telephones and those who mean harm put into a field. */
 export const hostileTexts = [
@@ -75,10 +76,10 @@ export const anyOrderForm: fc.Arbitrary<OrderFormValues> = fc
 
 /** Shops that weigh and write in different ways. */
 export const formShops: readonly OrderFormShop[] = [
-  { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: ['Osmer County'], species: PUBLISHED_SPECIES },
-  { unit: 'kg', locale: 'de-DE', country: 'uk', diseaseZones: [], species: PUBLISHED_SPECIES },
-  { unit: 'kg', locale: 'de-CH', country: 'uk', diseaseZones: [], species: PUBLISHED_SPECIES },
-  { unit: 'lb', locale: 'fr-CA', country: 'us', diseaseZones: [], species: PUBLISHED_SPECIES },
+  { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: ['Osmer County'], law: CAREFUL.points, species: PUBLISHED_SPECIES },
+  { unit: 'kg', locale: 'de-DE', country: 'uk', diseaseZones: [], law: CAREFUL.points, species: PUBLISHED_SPECIES },
+  { unit: 'kg', locale: 'de-CH', country: 'uk', diseaseZones: [], law: CAREFUL.points, species: PUBLISHED_SPECIES },
+  { unit: 'lb', locale: 'fr-CA', country: 'us', diseaseZones: [], law: CAREFUL.points, species: PUBLISHED_SPECIES },
 ];
 
 export const anyFormShop = fc.constantFrom(...formShops);

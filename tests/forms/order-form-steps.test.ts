@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { PUBLISHED_SPECIES } from '@/lib/carcass';
 import { blankOrderForm, checkOrderForm, orderAnswers, orderFormEntries, readOrderForm, refusedForm, stepOrderForm, type OrderFormValues } from '@/lib/forms';
+import { CAREFUL } from '@/lib/law';
 import { defaultTariff } from '@/seed/default-tariff';
 import { anyOrderForm, formShops } from './any-form';
 
-const shop = { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: [], species: PUBLISHED_SPECIES } as const;
+const shop = { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: [], law: CAREFUL.points, species: PUBLISHED_SPECIES } as const;
 const doe: OrderFormValues = {
   ...blankOrderForm('form-key-1'),
   animal: { ...blankOrderForm('').animal, speciesId: 'white-tailed-deer', sex: 'female', ageClass: 'adult', weight: '120', weightBasis: 'field-dressed', diseaseZone: 'no', form: 'hide-on' },

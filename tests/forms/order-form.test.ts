@@ -19,9 +19,10 @@ import {
   withInstructions,
 } from '@/lib/forms';
 import { PUBLISHED_IDS, PUBLISHED_SPECIES } from '@/lib/carcass';
+import { CAREFUL } from '@/lib/law';
 import { anyFormShop, anyOrderForm, formShops, hostileTexts } from './any-form';
 
-const [shop = { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: [], species: PUBLISHED_SPECIES } satisfies OrderFormShop] = formShops;
+const [shop = { unit: 'lb', locale: 'en-US', country: 'us', diseaseZones: [], law: CAREFUL.points, species: PUBLISHED_SPECIES } satisfies OrderFormShop] = formShops;
 
 function filled(changes: Partial<OrderFormValues> = {}): OrderFormValues {
   return {

@@ -1,6 +1,7 @@
 import { type AnimalFacts, PUBLISHED_SPECIES } from '@/lib/carcass';
 import { type CuttingSheet, type InvoiceDocument, type SheetInput, buildCuttingSheet, buildInvoice, threeSentences, whereItGoes } from '@/lib/documents';
 import { PLAIN_INSTRUCTIONS, type InstructionLine, type Instructions } from '@/lib/instructions';
+import { CAREFUL } from '@/lib/law';
 import { type ArrivalDetails, type DescribedAnimal, assessOrder, makeOrderNumber, packRows } from '@/lib/orders';
 import { priceOrder } from '@/lib/pricing';
 import { makeFacts, sampleTariff } from '../pricing/sample';
@@ -79,7 +80,7 @@ export function makeSheet(changes: {
   const instructions = { ...plain, ...changes.instructions };
   const described = { ...animal, ...changes.animal };
   const found = changes.arrival === null ? null : { ...arrival, sex: described.sex, ageClass: described.ageClass, ...changes.arrival };
-  const shop = { name: 'Alder Creek Game Processing', species: PUBLISHED_SPECIES, locale: 'en-US', unit: changes.unit ?? 'lb', country: changes.country ?? 'us', diseaseZones: [] } as const;
+  const shop = { name: 'Alder Creek Game Processing', species: PUBLISHED_SPECIES, locale: 'en-US', unit: changes.unit ?? 'lb', country: changes.country ?? 'us', diseaseZones: [], law: CAREFUL.points } as const;
   const hangingGrams = changes.hangingGrams ?? null;
   const { plan } = assessOrder({ stage: 'cutting', animal: described, arrival: found, hangingGrams, instructions }, shop);
   const input: SheetInput = {
@@ -213,7 +214,7 @@ export function makeInvoice(isEstimate = false): InvoiceDocument {
   };
   const { plan } = assessOrder(
     { stage: 'cutting', animal, arrival: null, hangingGrams: 41_912, instructions },
-    { unit: 'lb', country: 'us', diseaseZones: [], species: PUBLISHED_SPECIES },
+    { unit: 'lb', country: 'us', diseaseZones: [], law: CAREFUL.points, species: PUBLISHED_SPECIES },
   );
   const rows = packRows(instructions, plan, 'us');
   const gramsOf: Readonly<Record<string, number>> = { medallions: 1_905, 'boned-and-rolled': 5_200, mince: 8_164, product: 5_896 };

@@ -4,7 +4,7 @@ import { database } from '@/lib/db/client';
 import { answerQuestion, changeOrder, hunterInvoice, readHunterOrder } from '@/lib/workflows/hunter-orders';
 import { addPerson, givePassword, loadPeople, setPersonDisabled } from '@/lib/workflows/people';
 import { readTariff, saveTariff } from '@/lib/workflows/prices';
-import { saveShopSettings } from '@/lib/workflows/shop-settings';
+import { saveLaw, saveShopSettings } from '@/lib/workflows/shop-settings';
 import { issueInvoice, takePayment } from '@/lib/workflows/bill-order';
 import { answerForHunter, changeInstructions } from '@/lib/workflows/change-for-hunter';
 import { findOrders } from '@/lib/workflows/find-orders';
@@ -42,6 +42,7 @@ const workflows: Readonly<Record<string, { readonly needs: Permission; readonly 
   readTariff: { needs: 'prices.read', run: (actor) => readTariff(actor) },
   saveTariff: { needs: 'prices.write', run: (actor) => saveTariff(actor, 999, defaultTariff) },
   saveShopSettings: { needs: 'shop.settings', run: (actor) => saveShopSettings(actor, {}, 1) },
+  saveLaw: { needs: 'shop.settings', run: (actor) => saveLaw(actor, {}, 1) },
   loadPeople: { needs: 'staff.manage', run: (actor) => loadPeople(actor) },
   addPerson: { needs: 'staff.manage', run: (actor) => addPerson(actor, {}) },
   setPersonDisabled: { needs: 'staff.manage', run: (actor) => setPersonDisabled(actor, 'x', true) },
