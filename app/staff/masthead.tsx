@@ -9,6 +9,7 @@ const sections: readonly { readonly href: string; readonly text: string; readonl
   { href: '/staff/prices', text: 'Prices', permission: 'prices.read' },
   { href: '/staff/yields', text: 'Yields', permission: 'yields.read' },
   { href: '/staff/people', text: 'People', permission: 'staff.manage' },
+  { href: '/staff/law', text: 'Law', permission: 'shop.settings' },
   { href: '/staff/settings', text: 'Settings', permission: 'shop.settings' },
 ];
 

@@ -44,7 +44,7 @@ async function replaceSettings(
     const after = change(before.settings);
     if (!after.ok) return after;
     if (!(await replaceShopSettings(transaction, after.value, version))) {
-      return refuseForm('Somebody else saved the settings while you were changing them. Nothing of yours is saved. Open the settings in a new tab to see theirs, then enter your change there');
+      return refuseForm('Somebody else saved the settings while you were changing them. Nothing of yours is saved. Open this page in a new tab to see theirs, then enter your change there');
     }
     await recordAudit(transaction, actor, action, { before: before.settings, after: after.value });
     return after;

@@ -1,5 +1,6 @@
 'use client';
 
+import Link from 'next/link';
 import { Field } from '../../_components/field';
 import { FormProblems } from '../../_components/form-problems';
 import { useKeptForm, type FormAnswer } from '../../_components/kept-form';
@@ -42,6 +43,9 @@ export function SettingsForm({ version, settings, currencies, timeZones, locales
       </section>
       <section className="section stack" aria-labelledby="law-heading">
         <h2 id="law-heading">What your place demands</h2>
+        <p className="quiet-text">
+          What may be sawn, go home, cross a border, and how long the book is kept is on its own page: <Link href="/staff/law">Law</Link>
+        </p>
         <LinesField
           name="diseaseZones"
           label="Places whose animals need a disease test"
