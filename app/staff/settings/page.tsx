@@ -10,17 +10,17 @@ export const metadata = { title: null };
 
 export default async function SettingsPage({ searchParams }: PageProps<'/staff/settings'>) {
   await requireStaff('shop.settings');
-  const shop = await currentShop();
+  const [shop, { done, version }] = await Promise.all([currentShop(), searchParams]);
   if (shop === null) nothingHere('staff');
   const { law: _law, diseaseZones, collectWithinDays, hangDays, closeTrim, ...texts } = shop.settings;
   return (
     <main className="page" id="main">
       <PageHeader title="Settings" lede="How the shop is called, what it measures in, and what its place demands." />
-      <DoneNotice done={(await searchParams).done} words={{ saved: 'Saved. New pages and papers follow these settings.' }} />
+      <DoneNotice done={done} words={{ saved: 'Saved. New pages and papers follow these settings.' }} />
+      {/* Anew after a save, but not around a refused form: without script its answer would be lost with its key. */}
       <SettingsForm
-        key={shop.version}
-        version={shop.version}
-        settings={{ ...texts, diseaseZones: diseaseZones.join('\n'), collectWithinDays: String(collectWithinDays), hangDays: hangDays === null ? '' : String(hangDays), ...(closeTrim && { closeTrim: 'on' }) }}
+        key={String(version)}
+        settings={{ ...texts, baseVersion: String(shop.version), diseaseZones: diseaseZones.join('\n'), collectWithinDays: String(collectWithinDays), hangDays: hangDays === null ? '' : String(hangDays), ...(closeTrim && { closeTrim: 'on' }) }}
         currencies={currencyChoices()}
         timeZones={timeZoneChoices()}
         locales={localeChoices()}

@@ -10,19 +10,19 @@ import { saveSettingsAction } from './actions';
 type Choice = { readonly value: string; readonly text: string };
 
 type SettingsFormProps = {
-  /** Which state of the settings is on the screen: a save over a newer one is refused. */
-  readonly version: number;
+  /** What the inputs hold at first; its 'baseVersion' is the state of the settings on the screen: a save over a newer one is refused. */
   readonly settings: Readonly<Record<string, string>>;
   readonly currencies: readonly Choice[];
   readonly timeZones: readonly Choice[];
   readonly locales: readonly Choice[];
 };
 
-export function SettingsForm({ version, settings, currencies, timeZones, locales }: SettingsFormProps) {
-  const { answer, pending, form } = useKeptForm(saveSettingsAction.bind(null, version), settings);
+export function SettingsForm({ settings, currencies, timeZones, locales }: SettingsFormProps) {
+  const { answer, pending, form } = useKeptForm(saveSettingsAction, settings);
   return (
     <form {...form} className="stack loose">
       <FormProblems title="Settings" answer={answer} />
+      <input type="hidden" name="baseVersion" value={answer.values['baseVersion'] ?? ''} />
       <section className="section stack" aria-labelledby="shop-heading">
         <h2 id="shop-heading">The shop</h2>
         <TextField name="name" label="Name of the shop" autoComplete="organization" answer={answer} />
