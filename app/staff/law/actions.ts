@@ -12,7 +12,8 @@ export async function saveLawAction(_before: FormAnswer, data: FormData): Promis
   const actor = await requireStaff('shop.settings');
   const back = fieldText(data, 'back');
   const typed = { ...typedTexts(data), ...(back !== '' && { [`value.${back}`]: '', [`reason.${back}`]: '' }) };
-  const outcome = await saveLaw(actor, typed, fieldNumber(data, 'baseVersion'));
+  const version = fieldNumber(data, 'baseVersion');
+  const outcome = await saveLaw(actor, typed, version);
   if (!outcome.ok) return { ...outcome, values: typed };
-  redirect('/staff/law?done=saved');
+  redirect(`/staff/law?done=saved&version=${version + 1}`);
 }

@@ -14,7 +14,7 @@ export const metadata = { title: null };
 /** Whose law the shop goes by, point by point, and what it changed of it. */
 export default async function LawPage({ searchParams }: PageProps<'/staff/law'>) {
   await requireStaff('shop.settings');
-  const shop = await currentShop();
+  const [shop, { done, version }] = await Promise.all([currentShop(), searchParams]);
   if (shop === null) nothingHere('staff');
   const { law, diseaseZones } = shop.settings;
   const reader = lawReader(shop.settings);
@@ -22,11 +22,12 @@ export default async function LawPage({ searchParams }: PageProps<'/staff/law'>)
   return (
     <main className="page wide" id="main">
       <PageHeader title="Law" lede="What your place allows and asks, point by point, and where each figure comes from." />
-      <DoneNotice done={(await searchParams).done} words={{ saved: 'Saved. This holds from now on.' }} />
+      <DoneNotice done={done} words={{ saved: 'Saved. This holds from now on.' }} />
       <div className="caution" role="note">
         <p>{NOT_ADVICE}</p>
       </div>
-      <LawForm key={shop.version} law={law} values={values} reader={reader}>
+      {/* Anew after a save, but not around a refused form: without script its answer would be lost with its key. */}
+      <LawForm key={String(version)} law={law} values={values} reader={reader}>
         <p>
           {diseaseZones.length === 0 ? 'You list no disease zone.' : `Your disease zones: ${diseaseZones.join(', ')}.`}{' '}
           <Link href="/staff/settings#diseaseZones">{diseaseZones.length === 0 ? 'List them' : 'Change them'} in the settings</Link>
