@@ -6,7 +6,7 @@ import { misfitsOf } from './plan-request-fit';
 import { MOST_PROBLEMS, type PlanProblem, anyProblem, problemsOf } from './plan-request-words';
 
 /** Whose species answer, and how that shop hangs, trims and speaks where the request does not say. */
-export type PlanDesk = Pick<ShopView, 'species' | 'country' | 'unit' | 'ways'>;
+export type PlanDesk = Pick<ShopView, 'species' | 'country' | 'unit' | 'ways' | 'terms'> & Partial<Pick<ShopView, 'law'>>;
 
 /** A checked request, or its mistakes with their paths: first those of shape, then what does not fit together. */
 export function parsePlanRequest(
@@ -33,7 +33,7 @@ export function answerPlanRequest(
   const instructions = instructionsOf(read.value);
   const assessed = assessAnimal(
     { stage, facts, instructions, diseaseZone, test },
-    { species: desk.species, country: words.country ?? desk.country, unit: words.unit ?? desk.unit },
+    { ...desk, country: words.country ?? desk.country, unit: words.unit ?? desk.unit },
   );
   return { ok: true, value: planAnswer(assessed, instructions) };
 }

@@ -32,7 +32,7 @@ export type Edit =
   | { readonly kind: 'set-keep'; readonly item: 'heart' | 'liver' | 'bones' | 'cape' | 'hide'; readonly keep: boolean }
   | { readonly kind: 'set-no-pork'; readonly noPork: boolean }
   | { readonly kind: 'set-pack'; readonly lineId: string; readonly pack: PackSize }
-  | { readonly kind: 'set-mince-pack'; readonly packGrams: number }
+  | { readonly kind: 'set-pool-pack'; readonly pool: 'mince' | 'stew'; readonly packGrams: number }
   | { readonly kind: 'set-mince-shape'; readonly shape: MinceShape }
   | { readonly kind: 'set-boneless'; readonly boneless: boolean }
   | { readonly kind: 'set-mixing'; readonly mixing: Mixing }
@@ -102,8 +102,8 @@ function applyEdit(now: Instructions, edit: Edit): Instructions {
       return { ...now, noPork: edit.noPork };
     case 'set-pack':
       return change(edit.lineId, (line) => ({ ...line, pack: fitsPacking(edit.pack, line.cut) ? edit.pack : line.pack }));
-    case 'set-mince-pack':
-      return { ...now, mince: { ...now.mince, packGrams: edit.packGrams } };
+    case 'set-pool-pack':
+      return edit.pool === 'stew' ? { ...now, stewPackGrams: edit.packGrams } : { ...now, mince: { ...now.mince, packGrams: edit.packGrams } };
     case 'set-mince-shape':
       return { ...now, mince: { ...now.mince, shape: edit.shape } };
     case 'set-boneless':

@@ -1,4 +1,4 @@
-export { ALLERGENS, type Allergen } from './allergens';
+export { ALLERGENS, allergenName, type Allergen } from './allergens';
 export { applyEdits, newLine, nextLineId, type Edit } from './edits';
 export {
   ADDED_FATS,

@@ -78,20 +78,21 @@ function circumstancesOf(order: OrderFacts, facts: AnimalFacts, shop: ShopView):
     weights: { brought: arrival?.weight ?? null, hangingGrams: order.hangingGrams, ownPackedGrams: order.ownPackedGrams ?? null },
     today,
     shop: shop.terms ?? PLAIN_TERMS,
+    law: shop.law,
   };
 }
 
 /** The same for an animal that is no order of the shop's book: what another program asks about. */
 export function assessAnimal(
   { stage, facts, instructions, diseaseZone, test }: AnimalCase,
-  shop: Pick<ShopView, 'country' | 'unit' | 'species'>,
+  shop: Pick<ShopView, 'country' | 'unit' | 'species' | 'terms'> & Partial<Pick<ShopView, 'law'>>,
 ): Assessment {
   const plan = planOrder(instructions, forecastCarcass(facts, shop.species));
   const findings = findAll({
     stage,
     instructions,
     plan,
-    circumstances: { ...PLAIN_CIRCUMSTANCES, diseaseZone, test, sex: facts.sex, form: facts.form },
+    circumstances: { ...PLAIN_CIRCUMSTANCES, ...(shop.law && { law: shop.law }), ...(shop.terms && { shop: shop.terms }), diseaseZone, test, sex: facts.sex, form: facts.form },
     words: { country: shop.country, unit: shop.unit },
   });
   return { facts, plan, findings };

@@ -97,11 +97,12 @@ type Pools = Readonly<Record<ProductPool, Range>>;
  * is left of both is plain mince. `chanceAtLeast` is the probability that pools together hold so many grams.
  */
 export function planProducts(
-  instructions: Pick<Instructions, 'products'>,
+  instructions: Pick<Instructions, 'products' | 'mixing'>,
   pools: Pools,
   chanceAtLeast: (pools: readonly ProductPool[], grams: number) => number,
 ): { readonly products: readonly PlannedProduct[]; readonly mince: Range } {
-  const wishes = instructions.products.map(wishOf);
+  const isMixed = instructions.mixing === 'may-be-mixed';
+  const wishes = instructions.products.map((product) => wishOf(product, isMixed));
   const fitAt = (level: keyof Range, of: readonly ProductWish<ProductPool>[]) =>
     fitWishes(PRODUCT_POOLS.map((pool) => ({ pool, grams: pools[pool][level] })), of);
   const fits = { low: fitAt('low', wishes), likely: fitAt('likely', wishes), high: fitAt('high', wishes) };
@@ -110,7 +111,7 @@ export function planProducts(
     const recipe = PRODUCTS[productId];
     const own = (level: keyof Range): number => fits[level].wishes[at]?.gameGrams ?? 0;
     const got = { low: own('low'), likely: own('likely'), high: own('high') };
-    const wish = wishOf({ productId, gameGrams });
+    const wish = wishOf({ productId, gameGrams }, isMixed);
     const unbound = [...wishes.slice(0, at), { ...wish, askedGrams: null, leastGrams: 0 }];
     const thereAt = (level: keyof Range): number => fitAt(level, unbound).wishes[at]?.gameGrams ?? 0;
     const added = (game: number): number => roundHalfUp(game * recipe.addedPorkPer10k, 10_000 - recipe.addedPorkPer10k);
@@ -130,16 +131,17 @@ export function planProducts(
   return { products, mince: ordered({ low: left('low'), likely: left('likely'), high: left('high') }) };
 }
 
-function wishOf({ productId, gameGrams }: Instructions['products'][number]): ProductWish<ProductPool> {
+/** A product as the fit takes it. A shared batch has no minimum for one owner. */
+function wishOf({ productId, gameGrams }: Instructions['products'][number], isMixed: boolean): ProductWish<ProductPool> {
   const { from, addedPorkPer10k, leastBlockGrams } = PRODUCTS[productId];
   return {
     id: productId,
     from,
     askedGrams: gameGrams,
-    leastGrams: leastOwnGrams({ blockGrams: leastBlockGrams, addedPer10k: addedPorkPer10k }),
+    leastGrams: isMixed ? 0 : leastOwnGrams({ blockGrams: leastBlockGrams, addedPer10k: addedPorkPer10k }),
     stepGrams: 1,
     addedPer10k: addedPorkPer10k,
-    pooled: false,
+    pooled: isMixed,
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Condition, DeliveryForm, PartId, Sex, ShotWith, SpeciesBook, WeightBasis } from '@/lib/carcass';
 import type { NameCountry } from '@/lib/cuts';
 import type { Allergen, Edit, Instructions, ProductId } from '@/lib/instructions';
+import { CAREFUL, type LawPoints } from '@/lib/law';
 import type { Plan } from '@/lib/plan';
 import type { CalendarDay, WeightUnit } from '@/lib/units';
 
@@ -62,6 +63,8 @@ export type Circumstances = {
   /** The shop's day, or null where none is known, as for another program. */
   readonly today: CalendarDay | null;
   readonly shop: ShopTerms;
+  /** What the place allows. */
+  readonly law: LawPoints;
 };
 
 /** A shop that has said nothing of its work. */
@@ -91,6 +94,7 @@ export const PLAIN_CIRCUMSTANCES: Circumstances = {
   weights: { brought: null, hangingGrams: null, ownPackedGrams: null },
   today: null,
   shop: PLAIN_TERMS,
+  law: CAREFUL.points,
 };
 
 /** Everything a rule reads. Weights in grams; words and units are the reader's. */

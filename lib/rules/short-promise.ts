@@ -13,19 +13,29 @@ export type ShortPromise = { readonly asked: number; readonly gives: Range } & (
   | { readonly of: 'product'; readonly product: PlannedProduct }
 );
 
+/** Whether what is probably short is settled by which made thing comes first, which is asked once for all of them. */
+function isForPriority({ plan }: RuledOrder): boolean {
+  return plan.products.length > 1;
+}
+
 /** Promises of an order that fall short in this degree. */
 export function shortPromises(order: RuledOrder, degree: Shortfall): readonly ShortPromise[] {
   const lines = order.plan.lines
     .filter((planned) => shortfallOfLine(planned, order) === degree)
     .map(({ line, packed }): ShortPromise => ({ of: 'line', line, asked: line.askedGrams ?? 0, gives: packed }));
   const products = order.plan.products
-    .filter((product) => shortfallOfProduct(product, order) === degree)
+    .filter((product) => shortfallOfProduct(product, order) === degree && !(degree === 'probable' && isForPriority(order)))
     .map((product): ShortPromise => ({ of: 'product', product, asked: product.askedGrams, gives: product.there }));
   return [...lines, ...products];
 }
 
 export function keyOfPromise(data: ShortPromise): string {
   return data.of === 'line' ? data.line.id : data.product.productId;
+}
+
+/** Trouble with one product is told once, whatever else is wrong with it. */
+export function causeOfPromise(data: ShortPromise): string {
+  return data.of === 'line' ? `amount of ${data.line.id}` : `product ${data.product.productId}`;
 }
 
 export function placeOfPromise(data: ShortPromise): FindingPlace {

@@ -1,7 +1,7 @@
 import { ANATOMY, BONES, MUSCLES, type MuscleId, type PartId, type PartPlace, type Place, type TissueKey, readTissueKey, tissueIn } from '@/lib/carcass';
 import { type CutId, TARGETS, cutName, partName, pluralOf, sidedName, targetName } from '@/lib/cuts';
 import type { InstructionLine } from '@/lib/instructions';
-import { formatThickness } from '@/lib/units';
+import { type CalendarDay, formatThickness } from '@/lib/units';
 import type { RuledOrder } from './rule';
 
 type Words = RuledOrder['words'];
@@ -123,4 +123,10 @@ export function thicknessWords(thicknessMm: number, words: Words): string {
 /** The part of the carcass a line's card belongs to. */
 export function partOfLine(line: Pick<InstructionLine, 'target'>): PartId {
   return TARGETS[line.target].part;
+}
+
+/** A day in the manner of the reader's country: 'December 2', '2 December'. */
+export function dayWords(day: CalendarDay, words: Words): string {
+  const locale = words.country === 'us' ? 'en-US' : 'en-GB';
+  return new Date(`${day}T00:00:00Z`).toLocaleDateString(locale, { day: 'numeric', month: 'long', timeZone: 'UTC' });
 }

@@ -184,7 +184,7 @@ describe('the largest piece of a line', () => {
 
 describe('products', () => {
   it('get what they ask for and leave the rest as mince', () => {
-    const { products, mince } = planProducts({ products: [{ productId: 'fresh-sausage', gameGrams: 3_000 }] }, { grinding: { low: 2_000, likely: 5_000, high: 8_000 }, 'whole-muscle': { low: 0, likely: 0, high: 0 } }, () => 0.7);
+    const { products, mince } = planProducts({ mixing: 'own-meat-only', products: [{ productId: 'fresh-sausage', gameGrams: 3_000 }] }, { grinding: { low: 2_000, likely: 5_000, high: 8_000 }, 'whole-muscle': { low: 0, likely: 0, high: 0 } }, () => 0.7);
     expect(products[0]?.chance).toBe(0.7);
     expect(products[0]?.there).toEqual({ low: 2_000, likely: 5_000, high: 8_000 });
     expect(products[0]?.gameGrams).toEqual({ low: 2_000, likely: 3_000, high: 3_000 });

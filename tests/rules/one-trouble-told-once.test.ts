@@ -7,7 +7,7 @@ import { type Circumstances, PLAIN_CIRCUMSTANCES, findAll } from '@/lib/rules';
 const nothingNamed: Instructions = {
   ...PLAIN_INSTRUCTIONS,
   lines: [],
-  rest: 'mince',
+  rest: 'stew',
   squaredOff: 'stew',
   mince: { addedFat: 'none', fatPercent: 0, packGrams: 454, shape: 'bulk' },
   stewPackGrams: 454,

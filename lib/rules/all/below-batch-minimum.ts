@@ -2,6 +2,7 @@ import { PRODUCTS, type PlannedProduct } from '@/lib/plan';
 import { formatWeight, roundedUp } from '@/lib/units';
 import { exampleOrder } from '../example-order';
 import { mend } from '../mend';
+import { barredFromMixing } from '../mixing';
 import { isBelowBatch } from '../shortfall';
 import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
 
@@ -25,6 +26,7 @@ export const belowBatchMinimum = defineRule<PlannedProduct>({
   keyOf: ({ productId }) => productId,
   place: () => ({ kind: 'field', field: 'products' }),
   part: () => null,
+  cause: ({ productId }) => `product ${productId}`,
   message: ({ productId, askedGrams, leastGrams }, { words: { unit } }) =>
     `You asked for ${formatWeight(askedGrams, unit)} of your meat in ${PRODUCTS[productId].name}; a batch takes ${formatWeight(roundedUp(leastGrams, unit), unit)} or more.`,
   suggestions: ({ productId, leastGrams, there }, order) => {
@@ -38,6 +40,13 @@ export const belowBatchMinimum = defineRule<PlannedProduct>({
             edits: [{ kind: 'set-product', productId, gameGrams: least }],
           })
         : []),
+      ...(barredFromMixing(order)
+        ? []
+        : mend(order, {
+            label: 'Put it in a batch with others’',
+            consequence: `You get your part of the batch by weight; the meat in your ${name} may be another animal’s.`,
+            edits: [{ kind: 'set-mixing', mixing: 'may-be-mixed' }],
+          })),
       ...mend(order, {
         label: `Leave out the ${name}`,
         consequence: 'The meat stays with the rest.',

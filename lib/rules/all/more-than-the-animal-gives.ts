@@ -3,6 +3,7 @@ import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 import {
   type ShortPromise,
   askedWords,
+  causeOfPromise,
   givesWords,
   keyOfPromise,
   lessSuggestions,
@@ -27,6 +28,7 @@ export const moreThanTheAnimalGives = defineRule<ShortPromise>({
   keyOf: keyOfPromise,
   place: placeOfPromise,
   part: partOfPromise,
+  cause: causeOfPromise,
   message: (data, order) => `You asked for ${askedWords(data, order)}; ${givesWords(data, order)}.`,
   suggestions: lessSuggestions,
 });

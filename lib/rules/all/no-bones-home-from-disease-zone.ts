@@ -1,17 +1,25 @@
-import { diseaseWords } from '../disease';
+import { diseaseWords, isSuspect } from '../disease';
 import { PLAIN_INSTRUCTIONS } from '@/lib/instructions';
 import { exampleOrder } from '../example-order';
 import { mend } from '../mend';
 import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 
-type Carried = 'bones' | 'head';
+type Carried = 'bones' | 'head' | 'plate';
+
+const WORDS: Readonly<Record<Carried, string>> = { bones: 'Bones do', head: 'A whole head does', plate: 'A skull plate does' };
 
 const { keep: KEPT } = PLAIN_INSTRUCTIONS;
 
 function carried({ instructions, circumstances }: RuledOrder): readonly Carried[] {
   if (!diseaseWords(circumstances)) return [];
   const { bones, antlers } = instructions.keep;
-  return [...(bones ? ['bones' as const] : []), ...(antlers === 'whole-head' ? ['head' as const] : [])];
+  const { law } = circumstances;
+  const isOpen = isSuspect(circumstances);
+  return [
+    ...(bones && (isOpen || law.looseBonesFromZone === 'not-allowed') ? ['bones' as const] : []),
+    ...(antlers === 'whole-head' && (isOpen || law.headFromZone !== 'allowed') ? ['head' as const] : []),
+    ...(antlers === 'skull-plate' && law.headFromZone === 'not-allowed' ? ['plate' as const] : []),
+  ];
 }
 
 function suggestions(what: Carried, order: RuledOrder): readonly Suggestion[] {
@@ -32,7 +40,8 @@ function suggestions(what: Carried, order: RuledOrder): readonly Suggestion[] {
     consequence: 'The whole head stays here and is disposed of as the local rule says.',
     edits: [{ kind: 'set-antlers', antlers: 'none' }],
   });
-  return order.circumstances.sex === 'female' ? none : [...plate, ...none];
+  const { sex, law } = order.circumstances;
+  return sex === 'female' || what === 'plate' || law.headFromZone === 'not-allowed' ? none : [...plate, ...none];
 }
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
@@ -51,8 +60,9 @@ export const noBonesHomeFromDiseaseZone = defineRule<Carried>({
   keyOf: (what) => what,
   place: () => ({ kind: 'field', field: 'keep' }),
   part: () => null,
+  cause: (what) => `${what} to keep`,
   message: (what, { circumstances }) =>
-    `${what === 'bones' ? 'Bones do' : 'A whole head does'} not go home with ${diseaseWords(circumstances) ?? ''}; your local rule decides.`,
+    `${WORDS[what]} not go home with ${diseaseWords(circumstances) ?? ''}; your local rule decides.`,
   suggestions,
 });
 

@@ -1,7 +1,8 @@
 import { CUTS, type CutId, TARGETS, keepsBone } from '@/lib/cuts';
 import type { Edit, InstructionLine } from '@/lib/instructions';
-import { diseaseWords } from '../disease';
+import { diseaseWords, isSuspect } from '../disease';
 import { exampleLine, exampleOrder } from '../example-order';
+import { ribMeatInstead } from '../bone-out';
 import { mend } from '../mend';
 import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { lineWords, partOfLine, sentence } from '../wording';
@@ -13,14 +14,22 @@ const WITHOUT_SAW: Partial<Readonly<Record<CutId, CutId>>> = {
   'shank-slices': 'shank-on-bone',
 };
 
-function sawnOrSpinal({ instructions, circumstances }: RuledOrder): readonly InstructionLine[] {
+/** A line that takes the saw, or holds the spine, where that may not be. */
+type Barred = { readonly line: InstructionLine; readonly how: 'sawn' | 'spine' };
+
+function sawnOrSpinal({ instructions, circumstances }: RuledOrder): readonly Barred[] {
   if (!diseaseWords(circumstances)) return [];
-  return instructions.lines.filter(
-    (line) => CUTS[line.cut].bone === 'sawn' || (keepsBone(line.cut) && TARGETS[line.target].spinal),
-  );
+  const { law } = circumstances;
+  // While a test is open, and after a bad one, no place's word makes it safe.
+  const isOpen = isSuspect(circumstances);
+  return instructions.lines.flatMap((line): readonly Barred[] => {
+    if (CUTS[line.cut].bone === 'sawn' && (isOpen || law.sawnBoneFromZone === 'not-allowed')) return [{ line, how: 'sawn' }];
+    const isSpine = keepsBone(line.cut) && TARGETS[line.target].spinal;
+    return isSpine && (isOpen || law.spineFromZone === 'not-allowed') ? [{ line, how: 'spine' }] : [];
+  });
 }
 
-function suggestions(line: InstructionLine, order: RuledOrder): readonly Suggestion[] {
+function suggestions({ line }: Barred, order: RuledOrder): readonly Suggestion[] {
   const { words } = order;
   const instead = WITHOUT_SAW[line.cut];
   const removed: Edit = { kind: 'remove-line', lineId: line.id };
@@ -33,7 +42,7 @@ function suggestions(line: InstructionLine, order: RuledOrder): readonly Suggest
     : mend(order, {
         label: words.country === 'us' ? 'Grind the rib meat' : 'Rib meat to mince',
         consequence: 'The meat is cut from between the ribs; the bones stay here.',
-        edits: [removed, { kind: 'add-line', target: 'ribs', side: line.side, cut: 'mince' }],
+        edits: ribMeatInstead(line),
       });
   return [
     ...closest,
@@ -51,20 +60,21 @@ export const noSawnBoneFromDiseaseZoneReason: RuleReason = {
   source: 'Michigan State University Extension, processor protocol, 2022; parts that may move: Missouri 3 CSR 10-4.135',
 };
 
-export const noSawnBoneFromDiseaseZone = defineRule<InstructionLine>({
+export const noSawnBoneFromDiseaseZone = defineRule<Barred>({
   id: 'no-sawn-bone-from-disease-zone',
   severity: 'stop',
   title: 'No sawn bone and no spine',
   ground: 'safety',
   stages: ['order', 'receiving', 'cutting'],
   check: sawnOrSpinal,
-  keyOf: (line) => line.id,
-  place: (line) => ({ kind: 'line', lineId: line.id }),
-  part: partOfLine,
-  message: (line, { circumstances, words }) => {
+  keyOf: ({ line }) => line.id,
+  place: ({ line }) => ({ kind: 'line', lineId: line.id }),
+  part: ({ line }) => partOfLine(line),
+  cause: ({ line }) => `bone of ${line.id}`,
+  message: ({ line, how }, { circumstances, words }) => {
     const animal = diseaseWords(circumstances) ?? '';
     const wish = lineWords(line, words);
-    return CUTS[line.cut].bone === 'sawn'
+    return how === 'sawn'
       ? `No bone is sawn on ${animal}, and ${wish} would take the saw; your local rule decides.`
       : `No spine goes home with ${animal}, and ${wish} would hold it; your local rule decides.`;
   },

@@ -56,6 +56,7 @@ export const porkInANoPorkOrder = defineRule<Pork>({
   keyOf: (found) => (found.in === 'mince' ? 'mince' : found.productId),
   place: (found) => ({ kind: 'field', field: found.in === 'mince' ? 'mince' : 'products' }),
   part: () => null,
+  cause: (found) => (found.in === 'mince' ? 'pork in the mince' : `product ${found.productId}`),
   message: (found, { words }) =>
     found.in === 'mince'
       ? `Pork fat is to go into the ${minceName(words.country)}, and this order is to be without pork.`

@@ -2,6 +2,7 @@ import type { Edit, InstructionLine } from '@/lib/instructions';
 import { PRODUCTS } from '@/lib/plan';
 import { type Range, formatWeight, formatWeightRange, roundedDown } from '@/lib/units';
 import { exampleLine, exampleOrder } from '../example-order';
+import { mayBeMade } from '../may-be-made';
 import { afterEdits, mend } from '../mend';
 import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
 import { joined, lineWords, partOfLine } from '../wording';
@@ -39,7 +40,7 @@ export const setAsideForNothing = defineRule<Idle>({
     const asked = afterEdits(order, [{ kind: 'set-product', productId: 'jerky', gameGrams: PRODUCTS.jerky.leastBlockGrams }]);
     const sure = roundedDown(asked.plan.products.find(({ productId }) => productId === 'jerky')?.there.low ?? 0, unit);
     return [
-      ...(sure >= PRODUCTS.jerky.leastBlockGrams
+      ...(sure >= PRODUCTS.jerky.leastBlockGrams && mayBeMade('jerky', order)
         ? mend(order, {
             label: `Make ${formatWeight(sure, unit)} of it into jerky`,
             consequence: `Dried it weighs about ${formatWeight(Math.round((sure * PRODUCTS.jerky.finishedPer10k) / 10_000), unit)}; what is left over is ground.`,
