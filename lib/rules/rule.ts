@@ -152,7 +152,12 @@ type RuleFacts = {
   readonly whom?: 'hunter' | 'shop';
 };
 
+export const RULE_TOPICS = ['meat', 'amount', 'cutting', 'made-things', 'trophy', 'condition', 'health', 'paper-and-law', 'packing-and-bill'] as const;
+/** What a rule is about, as a hunter would look for it. */
+export type RuleTopic = (typeof RULE_TOPICS)[number];
+
 export type RuleReason = {
+  readonly topic: RuleTopic;
   /** Why the trade objects, in a paragraph a customer can read. */
   readonly why: string;
   /** A citation, or 'common practice, no source'. */

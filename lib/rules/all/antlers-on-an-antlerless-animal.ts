@@ -16,6 +16,7 @@ function antlerless({ instructions, circumstances, plan }: RuledOrder): readonly
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const antlersOnAnAntlerlessAnimalReason: RuleReason = {
+  topic: 'trophy',
   why: 'A doe or a young animal carries no antlers to speak of, so either the box was ticked by mistake or the sex or age was. Sex and age decide the weight we reckon with and what the tag allows, so it is worth a look.',
   source: 'common practice, no source',
 };

@@ -12,6 +12,7 @@ function tooSmall(order: RuledOrder): readonly PlannedProduct[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const belowBatchMinimumReason: RuleReason = {
+  topic: 'made-things',
   why: 'A stuffer, a smokehouse rack and a cure are measured for a batch. Below a certain weight the mix sits in the machine instead of in the casing, and the cure cannot be weighed out exactly enough to be safe. Your meat is made by itself, so the batch is yours alone.',
   source: 'common practice, no source; where it begins is judgement and the shop’s to set',
 };

@@ -10,6 +10,7 @@ type Nameless = { readonly lines: readonly InstructionLine[] };
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const bonedMeatHasNoNamesReason: RuleReason = {
+  topic: 'condition',
   why: 'Once an animal is boned out and lies in a cooler, a topside and a silverside look alike, and pieces are cut across their seams. The shop can mince or dice such meat, or sort out what the hunter has bagged and marked piece by piece.',
   source: 'common practice, no source',
 };

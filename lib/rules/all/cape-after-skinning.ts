@@ -15,6 +15,7 @@ const KEPT = { ...PLAIN_INSTRUCTIONS.keep, cape: true };
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const capeAfterSkinningReason: RuleReason = {
+  topic: 'trophy',
   why: 'A cape for a shoulder mount is skinned in one piece, from behind the shoulders to the nose, before anything else is done. Once the hide is off it cannot be cut again; if you have kept it, it goes straight to the taxidermist.',
   source: 'common practice, no source',
 };

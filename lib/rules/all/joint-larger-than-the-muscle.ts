@@ -28,6 +28,7 @@ function oversize(order: RuledOrder): readonly Oversize[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const jointLargerThanTheMuscleReason: RuleReason = {
+  topic: 'amount',
   why: 'A boneless joint is one muscle, squared and tied, and the largest of a deer weighs two or three pounds. A bigger roast is a whole leg on the bone or several joints in one tin. We reckon 200 g of raw boneless meat a person.',
   source: 'the forecast of this animal; 200 g a person: a French kitchen page on roe deer, 2016',
 };

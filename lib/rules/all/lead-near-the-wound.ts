@@ -8,6 +8,7 @@ type Struck = { readonly wounds: readonly PartPlace[] };
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const leadNearTheWoundReason: RuleReason = {
+  topic: 'health',
   why: 'A lead bullet leaves fragments too small to see, up to 18 inches from the wound, and grinding spreads them through a whole batch; no distance is known to be safe. So the meat round a wound is cut away wide and thrown away, not ground. Children and pregnant women should not eat game shot with lead from near the wound.',
   source: 'Minnesota DNR 2008; UK FSA',
 };

@@ -14,6 +14,7 @@ import {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const moreThanTheAnimalGivesReason: RuleReason = {
+  topic: 'amount',
   why: 'A carcass of a given weight holds so much loin and no more. The figures come from published weighings of the species and from the weight you gave; in nine animals of ten there is less than the highest figure. Meat that is not there cannot be packed, and a shop that quietly packs less is blamed for taking it.',
   source: 'the forecast of this animal, from the published weighings named with each species',
 };

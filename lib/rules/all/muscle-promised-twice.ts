@@ -97,6 +97,7 @@ function keepOne(keeps: InstructionLine, goes: InstructionLine, order: RuledOrde
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const musclePromisedTwiceReason: RuleReason = {
+  topic: 'meat',
   why: 'A muscle can be cut once. A leg kept whole on the bone has no topside left to roast; a saddle is both loins and both fillets in one piece, so none of them can be had beside it. Without a choice the cutter has to guess, and a cut cannot be uncut.',
   source: 'common practice, no source',
 };

@@ -46,6 +46,7 @@ function suggestions(what: Carried, order: RuledOrder): readonly Suggestion[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const noBonesHomeFromDiseaseZoneReason: RuleReason = {
+  topic: 'health',
   why: 'Chronic wasting disease is carried in brain, spine and marrow, and most places let only boned meat, a hide without its head and antlers on a cleaned skull plate leave a disease zone. A bone given to a dog or thrown behind a barn can bring it to a new place. The local rule and the local authority decide.',
   source: 'parts that may move: Missouri 3 CSR 10-4.135; Michigan State University Extension, 2022',
 };

@@ -56,6 +56,7 @@ function suggestions({ line }: Barred, order: RuledOrder): readonly Suggestion[]
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const noSawnBoneFromDiseaseZoneReason: RuleReason = {
+  topic: 'health',
   why: 'Chronic wasting disease gathers in the brain, the spine, the spleen and the lymph nodes. A saw through bone spreads what is in it over the meat and the bench, and the spine itself is what most places forbid to carry. Meat taken off the bone with a knife is the same meat. The local rule and the local authority decide.',
   source: 'Michigan State University Extension, processor protocol, 2022; parts that may move: Missouri 3 CSR 10-4.135',
 };

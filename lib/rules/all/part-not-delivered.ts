@@ -56,6 +56,7 @@ function fromThere(there: InstructionLine, line: InstructionLine, order: RuledOr
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const partNotDeliveredReason: RuleReason = {
+  topic: 'condition',
   why: 'Fillets are often taken out in the field, and quarters come without neck, ribs and spine. What did not come cannot be packed, and a fillet that is missing at the end is later called stolen; so it is said now, and what came is ticked off at the counter.',
   source: 'common practice, no source; what quarters hold: Texas 42.001(8)',
 };

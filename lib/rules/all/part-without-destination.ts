@@ -120,6 +120,7 @@ function buttonOf(cut: CutId, country: NameCountry): string {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const partWithoutDestinationReason: RuleReason = {
+  topic: 'meat',
   why: 'Something always remains: shoulders, neck, trim. If nobody says what becomes of it, the cutter decides, and it is not always what was wanted. Most hunters have it minced.',
   source: 'common practice, no source',
 };

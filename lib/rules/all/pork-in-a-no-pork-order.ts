@@ -42,6 +42,7 @@ function suggestions(found: Pork, order: RuledOrder): readonly Suggestion[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const porkInANoPorkOrderReason: RuleReason = {
+  topic: 'made-things',
   why: 'A household that eats no pork, for its faith or its health, must be able to trust every packet. Ground game is often mixed with pork fat and most sausage is made with pork, so it is easy to ask for by accident.',
   source: 'common practice, no source',
 };

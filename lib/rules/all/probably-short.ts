@@ -14,6 +14,7 @@ import {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const probablyShortReason: RuleReason = {
+  topic: 'amount',
   why: 'No two animals of one weight hold the same meat, so the forecast is a range. What you asked for lies in the upper half of it: there may be enough, but more often there is not. It is better to say now what is wanted then, than to leave it to the cutter.',
   source: 'the forecast of this animal, from the published weighings named with each species',
 };

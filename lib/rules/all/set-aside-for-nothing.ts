@@ -19,6 +19,7 @@ function idle({ instructions, plan }: RuledOrder): readonly Idle[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const setAsideForNothingReason: RuleReason = {
+  topic: 'made-things',
   why: 'Jerky is sliced from whole muscle, so good pieces of leg or loin are kept out of the grind for it. Where no jerky is asked for, they would be ground after all: the best meat of the animal in the cheapest packet.',
   source: 'common practice, no source',
 };

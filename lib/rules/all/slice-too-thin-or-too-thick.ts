@@ -25,6 +25,7 @@ function odd({ instructions }: RuledOrder): readonly Odd[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const sliceTooThinOrTooThickReason: RuleReason = {
+  topic: 'cutting',
   why: 'Game has little fat: a very thin slice is dry before it is brown and tears under the knife, and a very thick one is grey outside and raw within. A butterfly is cut at twice its finished thickness and opened like a book, so it needs a little more to hold together.',
   source: 'common practice, no source',
 };

@@ -19,6 +19,7 @@ function scraps({ instructions, plan }: RuledOrder): readonly Scraps[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const smallAnimalManyCutsReason: RuleReason = {
+  topic: 'cutting',
   why: 'Every cut has its own trim and its own packets, and on a small animal some of them come out at a handful. Loins and leg muscles whole, the rest minced or diced, gives more on the plate; but it can all be done.',
   source: 'common practice, no source; where it begins is judgement',
 };

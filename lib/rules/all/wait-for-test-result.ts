@@ -5,6 +5,7 @@ type Awaited = 'pending' | 'positive';
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const waitForTestResultReason: RuleReason = {
+  topic: 'health',
   why: 'An animal under test for chronic wasting disease hangs whole until the result is known: once it is cut, its meat cannot be called back, and the knives, the saw and the grinder have touched it. A positive animal is not eaten. A negative test is not a guarantee.',
   source: 'Michigan State University Extension, processor protocol, 2022; CDC',
 };

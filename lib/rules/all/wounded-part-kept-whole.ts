@@ -86,6 +86,7 @@ function suggestions({ line, places, isLost }: Hit, order: RuledOrder): readonly
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const woundedPartKeptWholeReason: RuleReason = {
+  topic: 'condition',
   why: 'A bullet bruises and splinters far beyond its hole, and lead has been found a foot and a half from it. The cutter cuts wide round a wound, so a joint from that side comes out small, ragged or not at all; in pieces the sound meat is used just as well.',
   source: 'common practice, no source; how far lead travels: Minnesota DNR 2008',
 };
