@@ -6,7 +6,7 @@ import { misfitsOf } from './plan-request-fit';
 import { MOST_PROBLEMS, type PlanProblem, anyProblem, problemsOf } from './plan-request-words';
 
 /** Whose species answer, and how that shop hangs, trims and speaks where the request does not say. */
-export type PlanDesk = Pick<ShopView, 'species' | 'country' | 'unit' | 'ways' | 'terms'> & Partial<Pick<ShopView, 'law'>>;
+export type PlanDesk = Pick<ShopView, 'species' | 'country' | 'unit' | 'ways' | 'terms' | 'ruleChanges'> & Partial<Pick<ShopView, 'law'>>;
 
 /** A checked request, or its mistakes with their paths: first those of shape, then what does not fit together. */
 export function parsePlanRequest(

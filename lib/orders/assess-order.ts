@@ -3,7 +3,7 @@ import type { NameCountry } from '@/lib/cuts';
 import type { Instructions } from '@/lib/instructions';
 import type { LawPoints } from '@/lib/law';
 import { planOrder } from '@/lib/plan';
-import { type Circumstances, type Finding, PLAIN_CIRCUMSTANCES, PLAIN_TERMS, type ShopTerms, type Stage, type TestState, findAll } from '@/lib/rules';
+import { type Circumstances, type Finding, PLAIN_CIRCUMSTANCES, PLAIN_TERMS, type RuleChanges, type ShopTerms, type Stage, type TestState, findAll } from '@/lib/rules';
 import { type CalendarDay, type WeightUnit, daysBetween, isCalendarDay } from '@/lib/units';
 import { type ShopWays, isInDiseaseZone } from './animal';
 import { type AnimalAndWish, type PlannedAnimal, planAnimal } from './order-plan';
@@ -19,6 +19,8 @@ export type ShopView = {
   readonly terms?: ShopTerms;
   /** The day it is in the shop. */
   readonly today?: CalendarDay;
+  /** The rules it has softened; none where left out. */
+  readonly ruleChanges?: RuleChanges;
 };
 
 /** One order as far as it is known. */
@@ -57,7 +59,7 @@ export function findingsOn(order: OrderFacts, { facts, plan }: PlannedAnimal, sh
     plan,
     circumstances: circumstancesOf(order, facts, shop),
     words: { country: shop.country, unit: shop.unit },
-  });
+  }, shop.ruleChanges);
 }
 
 function circumstancesOf(order: OrderFacts, facts: AnimalFacts, shop: ShopView): Circumstances {
@@ -85,7 +87,7 @@ function circumstancesOf(order: OrderFacts, facts: AnimalFacts, shop: ShopView):
 /** The same for an animal that is no order of the shop's book: what another program asks about. */
 export function assessAnimal(
   { stage, facts, instructions, diseaseZone, test }: AnimalCase,
-  shop: Pick<ShopView, 'country' | 'unit' | 'species' | 'terms'> & Partial<Pick<ShopView, 'law'>>,
+  shop: Pick<ShopView, 'country' | 'unit' | 'species' | 'terms' | 'ruleChanges'> & Partial<Pick<ShopView, 'law'>>,
 ): Assessment {
   const plan = planOrder(instructions, forecastCarcass(facts, shop.species));
   const findings = findAll({
@@ -94,7 +96,7 @@ export function assessAnimal(
     plan,
     circumstances: { ...PLAIN_CIRCUMSTANCES, ...(shop.law && { law: shop.law }), ...(shop.terms && { shop: shop.terms }), diseaseZone, test, sex: facts.sex, form: facts.form },
     words: { country: shop.country, unit: shop.unit },
-  });
+  }, shop.ruleChanges);
   return { facts, plan, findings };
 }
 

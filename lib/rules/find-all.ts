@@ -1,17 +1,19 @@
 import { PARTS } from '@/lib/carcass';
 import { RULES } from './registry';
 import { type Finding, type RuledOrder, SEVERITIES } from './rule';
+import { type RuleChanges, findSoftened } from './softening';
 
 /**
- * All findings of one order at its stage: worst first, then part by part, then as the registry lists the rules. Of
- * several with one cause only the first is told. Does not depend on the order of lines beyond which of two claims came first.
+ * All findings of one order at its stage, as the shop has softened the rules: worst first, then part by part, then as
+ * the registry lists the rules. Of several with one cause only the first is told. Does not depend on the order of lines
+ * beyond which of two claims came first.
  */
-export function findAll(order: RuledOrder): readonly Finding[] {
+export function findAll(order: RuledOrder, changes: RuleChanges = {}): readonly Finding[] {
   const rank = (finding: Finding): number =>
     SEVERITIES.indexOf(finding.severity) * 100 + (finding.part ? PARTS.indexOf(finding.part) : PARTS.length);
   const told = new Set<string>();
   return RULES.filter((rule) => rule.stages.includes(order.stage))
-    .flatMap((rule) => rule.find(order))
+    .flatMap((rule) => findSoftened(rule, order, changes))
     .sort((a, b) => rank(a) - rank(b))
     .flatMap(({ cause, ...finding }) => {
       if (told.has(cause)) return [];

@@ -28,3 +28,4 @@ export {
   type Suggestion,
   type TestState,
 } from './rule';
+export { SOFTER_SEVERITIES, softenedTo, softerChoices, type RuleChange, type RuleChanges } from './softening';
