@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { NAME_COUNTRIES } from '@/lib/cuts';
 import { NO_PLACE } from '@/lib/law';
 import { isCurrency, type Currency } from '@/lib/units';
+import { ruleChangesSchema } from './rule-changes';
 import { shopLawSchema } from './shop-law';
 import { lineOf, optionalLine, optionalLines } from './text-fields';
 
@@ -78,10 +79,12 @@ export const shopSettingsSchema = z.object({
   questionsContact: optionalLine(120),
   /** The place whose law the shop chose, and what it changed of it. */
   law: shopLawSchema,
+  /** The rules it has softened. They have a page of their own. */
+  ruleChanges: ruleChangesSchema.default({}),
 });
 
-/** What the settings' own form asks: the law has a page of its own, and a save here leaves it as it is. */
-export const settingsFormSchema = shopSettingsSchema.omit({ law: true });
+/** What the settings' own form asks: law and softened rules have pages of their own, and a save here leaves them as they are. */
+export const settingsFormSchema = shopSettingsSchema.omit({ law: true, ruleChanges: true });
 
 export type ShopSettings = z.output<typeof shopSettingsSchema>;
 
@@ -106,6 +109,7 @@ export function firstShopSettings(
     closeTrim: false,
     questionsContact: '',
     law: NO_PLACE,
+    ruleChanges: {},
   };
 }
 

@@ -11,6 +11,7 @@ export async function shopView(settings: ShopSettings): Promise<OrderFormShop> {
     diseaseZones: settings.diseaseZones,
     law: lawInForce(settings.law),
     species: await speciesBook(),
+    ruleChanges: settings.ruleChanges,
     ways: {
       hung: settings.hangDays === null ? null : { days: settings.hangDays, hide: settings.hangHide },
       closeTrim: settings.closeTrim,

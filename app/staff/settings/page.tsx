@@ -12,7 +12,7 @@ export default async function SettingsPage({ searchParams }: PageProps<'/staff/s
   await requireStaff('shop.settings');
   const [shop, { done, version }] = await Promise.all([currentShop(), searchParams]);
   if (shop === null) nothingHere('staff');
-  const { law: _law, diseaseZones, collectWithinDays, hangDays, closeTrim, ...texts } = shop.settings;
+  const { law: _law, ruleChanges: _rules, diseaseZones, collectWithinDays, hangDays, closeTrim, ...texts } = shop.settings;
   return (
     <main className="page" id="main">
       <PageHeader title="Settings" lede="How the shop is called, what it measures in, and what its place demands." />
