@@ -37,7 +37,11 @@ function ShopFront({ shop }: { readonly shop: HunterShop }) {
         <h2 id="how">How it goes</h2>
         <ol className="how-steps">
           <li>
-            <b>Fill in the form.</b> Which animal, which cuts, what becomes of the rest. It tells you at once what does not fit.
+            <b>Fill in the form.</b> Which animal, which cuts, what becomes of the rest. It tells you at once{' '}
+            <Link href="/rules" prefetch={false}>
+              what does not fit
+            </Link>
+            .
           </li>
           <li>
             <b>Bring it in.</b> Give your name or the number you got. The shop weighs it, tags it and hangs it.

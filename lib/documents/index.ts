@@ -16,6 +16,8 @@ export { buildInvoice, yieldLine, type InvoiceDocument, type InvoiceInput, type 
 export { pieceWords } from './piece-words';
 export { likelyText, partStandings, chanceWords, planView, type ForecastRow, type PartStanding, type PartState, type PlanView } from './plan-view';
 export { priceWords, type PriceWords } from './price-words';
+export { ruleIndex, rulePage, type RuleExample, type RuleGroup, type RuleLine, type RulePage } from './rule-view';
+export { severityWords } from './rule-words';
 export { threeSentences } from './three-sentences';
 export { whereItGoes, type GoneAmount, type GonePart, type GoneStage, type WhereItGoes, type WhereItGoesInput } from './where-it-goes';
 export { oddYieldWords, yieldRows, type OddYield, type YieldMark, type YieldRow } from './yield-view';

@@ -36,6 +36,8 @@ const PAGES: readonly { readonly route: string; readonly path: () => string; rea
   { route: '/order', path: () => '/order', roles: 'everyone' },
   { route: '/o/[token]', path: () => `/o/${booked.token}`, roles: 'everyone' },
   { route: '/o/[token]/change', path: () => `/o/${booked.token}/change`, roles: 'everyone' },
+  { route: '/rules', path: () => '/rules', roles: 'everyone' },
+  { route: '/rules/[id]', path: () => '/rules/muscle-promised-twice', roles: 'everyone' },
   { route: '/sign-in', path: () => '/sign-in', roles: 'everyone' },
   { route: '/staff', path: () => '/staff', roles: STAFF },
   { route: '/staff/orders/[number]', path: () => `/staff/orders/${billed.number}`, roles: STAFF },
@@ -121,7 +123,7 @@ describe('who may open what', () => {
 
 test('without script, a page that is not there and a page one may not see say so, with their status', async () => {
   const page = await browser.open({ viewport: COUNTER, script: false });
-  for (const path of ['/o/AAAAAAAAAAAAAAAAAAAAAA', '/o/x', '/o/AAAAAAAAAAAAAAAAAAAAAA/change', '/nonsense']) {
+  for (const path of ['/o/AAAAAAAAAAAAAAAAAAAAAA', '/o/x', '/o/AAAAAAAAAAAAAAAAAAAAAA/change', '/rules/no-such-rule', '/nonsense']) {
     const answer = await page.goto(`${shop.url}${path}`);
     expect([path, answer?.status(), await page.getByRole('heading', { level: 1 }).textContent()]).toEqual([path, 404, 'There is nothing at this address']);
   }
