@@ -6,8 +6,10 @@ type FindingCardProps = {
   readonly severity: FindingSeverity;
   readonly message: ReactNode;
   readonly title?: ReactNode;
-  /** Why the rule exists, behind a "Why?" that opens. */
-  readonly why?: ReactNode;
+  /** The rule that says it: its page tells why. */
+  readonly ruleId?: string;
+  /** Opens that page beside this one, where something is typed. */
+  readonly opensApart?: boolean;
   readonly id?: string;
   /** Suggestion buttons or forms. */
   readonly children?: ReactNode;
@@ -16,7 +18,7 @@ type FindingCardProps = {
 const WORDS = { stop: 'Stop', ask: 'Question', note: 'Note' } as const;
 
 /** One finding of the rules: an octagon to stop, a speech mark to ask, a folded leaf to note. */
-export function FindingCard({ severity, message, title, why, id, children }: FindingCardProps) {
+export function FindingCard({ severity, message, title, ruleId, opensApart, id, children }: FindingCardProps) {
   return (
     <article className={`finding ${severity}`} id={id} tabIndex={id ? -1 : undefined}>
       <FindingSign severity={severity} />
@@ -24,11 +26,13 @@ export function FindingCard({ severity, message, title, why, id, children }: Fin
         <p className="finding-word">{WORDS[severity]}</p>
         {title && <h3>{title}</h3>}
         <p>{message}</p>
-        {why && (
-          <details>
-            <summary>Why?</summary>
-            <p>{why}</p>
-          </details>
+        {ruleId && (
+          <p className="finding-why">
+            <a href={`/rules/${ruleId}`} {...(opensApart && { target: '_blank', rel: 'noopener' })}>
+              Why?{opensApart && ' (opens a new tab)'}
+              <span className="visually-hidden"> {message}</span>
+            </a>
+          </p>
         )}
         {children && <div className="finding-actions">{children}</div>}
       </div>

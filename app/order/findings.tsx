@@ -2,24 +2,12 @@
 
 import { FindingCard } from '@/app/_components/finding-card';
 import type { Finding, FindingPlace } from '@/lib/rules';
-import { useFormWorld, useLiveForm, useStand } from './form-context';
+import { useLiveForm, useStand } from './form-context';
 
 /** One finding with the buttons that mend it, each with what follows from it. */
 export function FormFinding({ finding }: { readonly finding: Finding }) {
-  const { shop } = useFormWorld();
-  const reason = shop.reasons[finding.ruleId];
   return (
-    <FindingCard
-      severity={finding.severity}
-      message={finding.message}
-      why={
-        reason && (
-          <>
-            {reason.why} <span className="quiet-text">Source: {reason.source}.</span>
-          </>
-        )
-      }
-    >
+    <FindingCard severity={finding.severity} message={finding.message} ruleId={finding.ruleId} opensApart>
       {finding.suggestions.length > 0 && (
         <ul className="mends">
           {finding.suggestions.map((suggestion, at) => (

@@ -54,7 +54,7 @@ import { woundedPartKeptWholeReason } from './all/wounded-part-kept-whole';
 import { woundsCostMeatReason } from './all/wounds-cost-meat';
 import type { RuleReason } from './rule';
 
-/** Why each rule is there, by its id. Apart from the registry: a page hands a form these words, its script does not carry them. */
+/** Why each rule is there, by its id. Apart from the registry, so that a form that runs the rules does not carry them. */
 export const RULE_REASONS: Readonly<Record<string, RuleReason>> = {
   'after-the-last-batch': afterTheLastBatchReason,
   'allergen-in-a-product': allergenInAProductReason,

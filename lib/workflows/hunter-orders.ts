@@ -13,7 +13,6 @@ import { type PlanView, planView } from '@/lib/documents';
 import { type OrderFormShop, type OrderFormValues, type ShopSettings, formValuesOf, parseOrderForm, pricedSpecies } from '@/lib/forms';
 import { type ArrivalDetails, type Assessment, animalWords, assessOrder, formatOrderNumber, isChangeable, isForHunter, makeOrderNumber, packRows, searchKeyOf, stateWords, timelineWords } from '@/lib/orders';
 import type { Tariff } from '@/lib/pricing';
-import { RULE_REASONS, type RuleReason } from '@/lib/rules';
 import type { Currency } from '@/lib/units';
 import { assessStored } from './assess-stored';
 import { type ChangeOutcome, answerWithOption, changeWholeOrder } from './change-order';
@@ -34,8 +33,6 @@ export type HunterShop = OrderFormShop & {
   readonly phone: string;
   readonly address: string;
   readonly questionsContact: string;
-  /** Why each rule is there, for its "Why?". */
-  readonly reasons: Readonly<Record<string, RuleReason>>;
   readonly currency: Currency;
   readonly tariff: Tariff;
   readonly cookGameTo: ShopSettings['cookGameTo'];
@@ -62,6 +59,7 @@ export type HunterOrder = {
   readonly values: OrderFormValues;
   readonly questions: readonly {
     readonly id: number;
+    readonly ruleId: string;
     readonly message: string;
     readonly options: readonly { readonly label: string; readonly consequence: string }[];
     readonly answeredAt: Date | null;
@@ -168,8 +166,9 @@ export async function readHunterOrder(token: string): Promise<HunterOrder | null
     went: whereItWent(order, assessment, view),
     instructions: order.instructions,
     values: formValuesOf(order, view),
-    questions: order.questions.map(({ id, message, options, answeredAt, answer }) => ({
+    questions: order.questions.map(({ id, ruleId, message, options, answeredAt, answer }) => ({
       id,
+      ruleId,
       message,
       options: options.map(({ label, consequence }) => ({ label, consequence })),
       answeredAt,
@@ -235,7 +234,6 @@ async function hunterShop(settings: ShopSettings, booked?: Tariff): Promise<Hunt
     phone: settings.phone,
     address: settings.address,
     questionsContact: settings.questionsContact,
-    reasons: RULE_REASONS,
     currency: settings.currency,
     cookGameTo: settings.cookGameTo,
     timeZone: settings.timeZone,

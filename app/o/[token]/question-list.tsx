@@ -33,7 +33,7 @@ export function QuestionList({ token, questions, isOpen }: { readonly token: str
 function OpenQuestion({ token, question, isOpen }: { readonly token: string; readonly question: Question; readonly isOpen: boolean }) {
   const [{ message }, answer, isPending] = useActionState(answerOrderQuestion, { message: '' });
   return (
-    <FindingCard severity="ask" message={question.message}>
+    <FindingCard severity="ask" message={question.message} ruleId={question.ruleId}>
       {message !== '' && (
         <p className="error" role="alert">
           {message}

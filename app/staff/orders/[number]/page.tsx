@@ -98,7 +98,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
         {stops.length > 0 && (
           <div className="findings">
             {stops.map((finding) => (
-              <FindingCard key={finding.key} severity="stop" title={finding.title} message={finding.message} />
+              <FindingCard key={finding.key} severity="stop" title={finding.title} message={finding.message} ruleId={finding.ruleId} />
             ))}
           </div>
         )}
@@ -112,7 +112,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
                   // The animal may have been weighed since it was asked: what stands now is said.
                   const now = standing.find((finding) => finding.key === question.findingKey);
                   return (
-                    <FindingCard key={question.id} severity={now?.severity ?? 'ask'} title={now?.title} message={now?.message ?? question.message}>
+                    <FindingCard key={question.id} severity={now?.severity ?? 'ask'} title={now?.title} message={now?.message ?? question.message} ruleId={question.ruleId}>
                       <div className="question">
                         {can(staff, 'order.answer') && <QuestionForm question={question} />}
                         <p className="quiet-text">Asked {momentWords(question.askedAt, shop)}. The hunter can answer on their own page.</p>
@@ -136,7 +136,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
                 <h2 id="findings">Worth knowing</h2>
                 <div className="findings">
                   {others.map((finding) => (
-                    <FindingCard key={finding.key} severity={finding.severity} title={finding.title} message={finding.message} />
+                    <FindingCard key={finding.key} severity={finding.severity} title={finding.title} message={finding.message} ruleId={finding.ruleId} />
                   ))}
                 </div>
               </section>
