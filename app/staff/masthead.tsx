@@ -10,6 +10,7 @@ const sections: readonly { readonly href: string; readonly text: string; readonl
   { href: '/staff/yields', text: 'Yields', permission: 'yields.read' },
   { href: '/staff/people', text: 'People', permission: 'staff.manage' },
   { href: '/staff/law', text: 'Law', permission: 'shop.settings' },
+  { href: '/staff/rules', text: 'Rules', permission: 'shop.settings' },
   { href: '/staff/settings', text: 'Settings', permission: 'shop.settings' },
 ];
 

@@ -86,6 +86,7 @@ export {
 } from './table-forms';
 export { checkForm, refuseField, refuseForm, type FormErrors, type FormOutcome } from './form-outcome';
 export { longestPassword, normalizePassword, passwordProblem, shortestPassword } from './password';
+export { ruleChoices, type FixedRule, type RuleChoice } from './rule-choices';
 export { AS_IT_IS, parseRuleChanges, ruleChangesValues, ruleFields } from './rule-changes-form';
 export {
   COOK_TEMPERATURES,

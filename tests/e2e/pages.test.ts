@@ -53,6 +53,7 @@ const PAGES: readonly { readonly route: string; readonly path: () => string; rea
   { route: '/staff/people/add', path: () => '/staff/people/add', roles: ['owner'] },
   { route: '/staff/people/[id]', path: () => `/staff/people/${cutterId}`, roles: ['owner'] },
   { route: '/staff/law', path: () => '/staff/law', roles: ['owner'] },
+  { route: '/staff/rules', path: () => '/staff/rules', roles: ['owner'] },
   { route: '/staff/settings', path: () => '/staff/settings', roles: ['owner'] },
 ];
 

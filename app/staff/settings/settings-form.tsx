@@ -74,6 +74,9 @@ export function SettingsForm({ settings, currencies, timeZones, locales }: Setti
       </section>
       <section className="section stack" aria-labelledby="ways-heading">
         <h2 id="ways-heading">How you hang and trim</h2>
+        <p className="quiet-text">
+          Where you do it otherwise than the rules say: <Link href="/staff/rules">Rules</Link>
+        </p>
         <p className="quiet-text">The forecast reads these: a carcass dries on the rail, and a close trim leaves less in the packet.</p>
         <TextField
           name="hangDays"
