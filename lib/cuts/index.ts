@@ -9,6 +9,9 @@ export {
   targetName,
   type NameCountry,
 } from './names';
+export { MISLEADING_TERMS, nameBook, type MisleadingName, type MisleadingTerm, type NameBook, type NameMeaning } from './misleading-names';
+export { MISLEADING_NAME_SOURCES } from './misleading-name-sources';
+export { PLACED_TARGETS, whereItIs } from './where-it-is';
 export { USUAL_CUTS, isUsual } from './usual';
 export { muscleLengthMm, muscleThicknessMm } from './muscle-shape';
 export { gramsPerPerson } from './person-portion';
