@@ -1,5 +1,6 @@
 'use client';
 
+import { FindingsAtField } from './findings';
 import { TextAreaField, TextField } from './form-fields';
 import { FormSection } from './form-section';
 
@@ -17,7 +18,8 @@ export function WhoSection() {
         className="medium"
       />
       <TextField name="hunter.email" label="E-mail" optional inputMode="email" autoComplete="email" maxLength={120} />
-      <TextAreaField name="note" label="Anything else the cutter should know?" optional maxLength={500} />
+      <TextAreaField name="note" label="Anything else the cutter should know?" optional maxLength={1_000} />
+      <FindingsAtField field="note" />
     </FormSection>
   );
 }

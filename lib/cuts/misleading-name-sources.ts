@@ -3,7 +3,7 @@ import type { MisleadingTerm } from './misleading-names';
 const PRACTICE = 'common practice, no source';
 const UK_AND_US = 'public trade and standards text of the UK and the US, read side by side';
 
-/** Where each misleading name is known from. Apart from the names, which every form is handed. */
+/** Where each misleading name is known from. Apart from the names, which a phone carries. */
 export const MISLEADING_NAME_SOURCES: Readonly<Record<MisleadingTerm, string>> = {
   'sirloin tip': `${UK_AND_US}: IMPS beef item 167A is the knuckle; said of the rump by ${PRACTICE}`,
   sirloin: `${UK_AND_US}: in the UK the loin, in the US IMPS beef item 184, top sirloin butt`,

@@ -21,7 +21,7 @@ export type MisleadingName = {
   readonly meanings: readonly NameMeaning[];
 };
 
-/** The misleading names in one country's words: a shop hands it to its form, whose script does not carry it. */
+/** The misleading names in one country's words. */
 export type NameBook = {
   readonly names: readonly MisleadingName[];
   /** Longer phrases in which a name is plain: 'top sirloin'. */

@@ -118,7 +118,7 @@ export function orderFormSchema(shop: FormShop): z.ZodType<OrderFormValues> {
       wantedBy: z.string().refine((text) => text === '' || isCalendarDay(text), 'Choose a day, or leave it empty.'),
       overBorder: z.boolean(),
       agreed: z.string(),
-      note: z.string().overwrite(tidyLines).max(500, 'The note has room for 500 characters.'),
+      note: z.string().overwrite(tidyLines).max(1_000, 'The note has room for 1000 characters.'),
       hunter: z.object({
         name: short(80, 'The name').min(1, 'Write your name, so that the shop can find your animal.'),
         phone: short(30, 'The phone number').regex(

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { AGE_CLASSES, CONDITIONS, DELIVERY_FORMS, FLESHES, PARTS, SEXES, SHOT_WITH, WEIGHT_BASES, WOUND_SEVERITIES } from '@/lib/carcass';
-import { CUT_IDS, TARGET_IDS } from '@/lib/cuts';
+import { CUT_IDS, TARGET_IDS, type TargetId } from '@/lib/cuts';
 import { ADDED_FATS, ALLERGENS, ANTLER_CHOICES, type Edit, type Instructions, LINE_SIDES, MINCE_SHAPES, MIXINGS, PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
 import { type ArrivalDetails, type DescribedAnimal } from '@/lib/orders';
 import { TEST_STATES } from '@/lib/rules';
@@ -105,8 +105,14 @@ export const storedArrival: z.ZodType<ArrivalDetails> = z.object({
 /** An edit as a question's option stores it. Its kind is checked; applying an edit of a line that is gone does nothing. */
 const storedEdit = z.looseObject({ kind: z.string() }) as unknown as z.ZodType<Edit>;
 
-export type QuestionOption = { readonly label: string; readonly consequence: string; readonly edits: readonly Edit[] };
+export type QuestionOption = {
+  readonly label: string;
+  readonly consequence: string;
+  readonly edits: readonly Edit[];
+  /** What it speaks of, to be shown on a drawing. */
+  readonly target?: TargetId | undefined;
+};
 
 export const storedOptions: z.ZodType<readonly QuestionOption[]> = z.array(
-  z.object({ label: z.string(), consequence: z.string(), edits: z.array(storedEdit) }),
+  z.object({ label: z.string(), consequence: z.string(), edits: z.array(storedEdit), target: z.enum(TARGET_IDS).optional() }),
 );

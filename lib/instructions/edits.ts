@@ -42,7 +42,8 @@ export type Edit =
   | { readonly kind: 'set-over-border'; readonly overBorder: boolean }
   | { readonly kind: 'set-taxidermist'; readonly taxidermist: string }
   | { readonly kind: 'serve-first'; readonly productId: ProductId }
-  | { readonly kind: 'agree'; readonly key: string };
+  | { readonly kind: 'agree'; readonly key: string }
+  | { readonly kind: 'set-note'; readonly note: string };
 
 /** A line as the form starts it: as the butcher sees fit, no amount named. */
 export function newLine(id: string, target: TargetId, cut: CutId, side: LineSide = usualSide(target)): InstructionLine {
@@ -126,6 +127,8 @@ function applyEdit(now: Instructions, edit: Edit): Instructions {
     }
     case 'agree':
       return now.agreed.includes(edit.key) ? now : { ...now, agreed: [...now.agreed, edit.key] };
+    case 'set-note':
+      return { ...now, note: edit.note };
   }
 }
 

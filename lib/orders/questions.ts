@@ -1,7 +1,7 @@
 import type { Finding, Suggestion } from '@/lib/rules';
 
-/** Rules that are asked again at the door, even if the hunter sent the order with them open. */
-const ASKED_AGAIN: readonly string[] = ['part-without-destination'];
+/** Rules that are asked again at the door, even if the hunter sent the order with them open: no knife starts before somebody has read it. */
+const ASKED_AGAIN: readonly string[] = ['part-without-destination', 'name-means-two-things', 'note-against-a-choice'];
 
 /**
  * The findings that become a question to the hunter: what may be mended by a choice of theirs and was not known when

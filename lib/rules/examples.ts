@@ -24,6 +24,7 @@ import { manyPacketsExamples } from './all/many-packets';
 import { moreFatThanTheShopAddsExamples } from './all/more-fat-than-the-shop-adds';
 import { moreThanTheAnimalGivesExamples } from './all/more-than-the-animal-gives';
 import { musclePromisedTwiceExamples } from './all/muscle-promised-twice';
+import { nameMeansTwoThingsExamples } from './all/name-means-two-things';
 import { noBonesHomeFromDiseaseZoneExamples } from './all/no-bones-home-from-disease-zone';
 import { noSawnBoneFromDiseaseZoneExamples } from './all/no-sawn-bone-from-disease-zone';
 import { notFoodAnyMoreExamples } from './all/not-food-any-more';
@@ -82,6 +83,7 @@ export const RULE_EXAMPLES: Readonly<Record<string, () => RuleExamples>> = {
   'more-fat-than-the-shop-adds': moreFatThanTheShopAddsExamples,
   'more-than-the-animal-gives': moreThanTheAnimalGivesExamples,
   'muscle-promised-twice': musclePromisedTwiceExamples,
+  'name-means-two-things': nameMeansTwoThingsExamples,
   'no-bones-home-from-disease-zone': noBonesHomeFromDiseaseZoneExamples,
   'no-sawn-bone-from-disease-zone': noSawnBoneFromDiseaseZoneExamples,
   'not-food-any-more': notFoodAnyMoreExamples,

@@ -24,6 +24,7 @@ import { manyPacketsReason } from './all/many-packets';
 import { moreFatThanTheShopAddsReason } from './all/more-fat-than-the-shop-adds';
 import { moreThanTheAnimalGivesReason } from './all/more-than-the-animal-gives';
 import { musclePromisedTwiceReason } from './all/muscle-promised-twice';
+import { nameMeansTwoThingsReason } from './all/name-means-two-things';
 import { noBonesHomeFromDiseaseZoneReason } from './all/no-bones-home-from-disease-zone';
 import { noSawnBoneFromDiseaseZoneReason } from './all/no-sawn-bone-from-disease-zone';
 import { notFoodAnyMoreReason } from './all/not-food-any-more';
@@ -82,6 +83,7 @@ export const RULE_REASONS: Readonly<Record<string, RuleReason>> = {
   'more-fat-than-the-shop-adds': moreFatThanTheShopAddsReason,
   'more-than-the-animal-gives': moreThanTheAnimalGivesReason,
   'muscle-promised-twice': musclePromisedTwiceReason,
+  'name-means-two-things': nameMeansTwoThingsReason,
   'no-bones-home-from-disease-zone': noBonesHomeFromDiseaseZoneReason,
   'no-sawn-bone-from-disease-zone': noSawnBoneFromDiseaseZoneReason,
   'not-food-any-more': notFoodAnyMoreReason,

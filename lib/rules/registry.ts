@@ -24,6 +24,7 @@ import { manyPackets } from './all/many-packets';
 import { moreFatThanTheShopAdds } from './all/more-fat-than-the-shop-adds';
 import { moreThanTheAnimalGives } from './all/more-than-the-animal-gives';
 import { musclePromisedTwice } from './all/muscle-promised-twice';
+import { nameMeansTwoThings } from './all/name-means-two-things';
 import { noBonesHomeFromDiseaseZone } from './all/no-bones-home-from-disease-zone';
 import { noSawnBoneFromDiseaseZone } from './all/no-sawn-bone-from-disease-zone';
 import { notFoodAnyMore } from './all/not-food-any-more';
@@ -104,6 +105,7 @@ export const RULES: readonly Rule[] = [
   twoNamesOneAnimal,
   pairsDoNotDivide,
   partWithoutDestination,
+  nameMeansTwoThings,
   leadNearTheWound,
   woundsCostMeat,
   steaksOfARuttingMale,

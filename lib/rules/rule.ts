@@ -1,5 +1,5 @@
 import type { Condition, DeliveryForm, PartId, Sex, ShotWith, SpeciesBook, WeightBasis } from '@/lib/carcass';
-import type { NameCountry } from '@/lib/cuts';
+import type { NameCountry, TargetId } from '@/lib/cuts';
 import type { Allergen, Edit, Instructions, ProductId } from '@/lib/instructions';
 import { CAREFUL, type LawPoints } from '@/lib/law';
 import type { Plan } from '@/lib/plan';
@@ -111,6 +111,8 @@ export type Suggestion = {
   readonly label: string;
   readonly consequence: string;
   readonly edits: readonly Edit[];
+  /** What it speaks of, to be shown on a drawing. */
+  readonly target?: TargetId;
 };
 
 /** Where in the form a finding belongs. */
@@ -119,7 +121,7 @@ export type FindingPlace =
   | { readonly kind: 'part'; readonly part: PartId }
   | { readonly kind: 'field'; readonly field: FindingField };
 
-export const FINDING_FIELDS = ['rest', 'mince', 'products', 'keep', 'shares', 'wanted', 'animal'] as const;
+export const FINDING_FIELDS = ['rest', 'mince', 'products', 'keep', 'shares', 'wanted', 'note', 'animal'] as const;
 /** Questions of the form that a finding can belong to. */
 export type FindingField = (typeof FINDING_FIELDS)[number];
 

@@ -197,8 +197,8 @@ describe('a form that is', () => {
   test('too long for its note or its lines says so', () => {
     const line = { id: 'line-1', target: 'loin', side: 'both', cut: 'whole', size: 'fit', pack: 'fit', asked: '' } as const;
     const lines = Array.from({ length: 61 }, (_, at) => ({ ...line, id: `line-${at + 1}` }));
-    const parsed = parseOrderForm(filled({ note: 'x'.repeat(501), lines }), shop);
-    expect(parsed.ok ? {} : parsed.fieldErrors).toEqual({ note: 'The note has room for 500 characters.', lines: 'One animal has room for 40 lines.' });
+    const parsed = parseOrderForm(filled({ note: 'x'.repeat(1_001), lines }), shop);
+    expect(parsed.ok ? {} : parsed.fieldErrors).toEqual({ note: 'The note has room for 1000 characters.', lines: 'One animal has room for 40 lines.' });
   });
 });
 

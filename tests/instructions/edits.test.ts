@@ -61,7 +61,7 @@ describe('an edit', () => {
     expect(lines[1]).toEqual(newLine('line-3', 'neck', 'diced'));
   });
 
-  it('changes what becomes of the rest, the fat, the products, what is kept, and pork', () => {
+  it('changes what becomes of the rest, the fat, the products, what is kept, pork, and the note', () => {
     expect(
       after(
         { kind: 'set-rest', rest: 'mince' },
@@ -70,6 +70,7 @@ describe('an edit', () => {
         { kind: 'set-antlers', antlers: 'none' },
         { kind: 'set-keep', item: 'bones', keep: false },
         { kind: 'set-no-pork', noPork: true },
+        { kind: 'set-note', note: 'by Monday' },
       ),
     ).toEqual({
       ...start,
@@ -78,6 +79,7 @@ describe('an edit', () => {
       products: [{ productId: 'fresh-sausage', gameGrams: 900 }],
       keep: { ...start.keep, antlers: 'none', bones: false },
       noPork: true,
+      note: 'by Monday',
     });
   });
 
