@@ -27,6 +27,7 @@ import { musclePromisedTwiceExamples } from './all/muscle-promised-twice';
 import { nameMeansTwoThingsExamples } from './all/name-means-two-things';
 import { noBonesHomeFromDiseaseZoneExamples } from './all/no-bones-home-from-disease-zone';
 import { noSawnBoneFromDiseaseZoneExamples } from './all/no-sawn-bone-from-disease-zone';
+import { noteAgainstAChoiceExamples } from './all/note-against-a-choice';
 import { notFoodAnyMoreExamples } from './all/not-food-any-more';
 import { notIntoASharedBatchExamples } from './all/not-into-a-shared-batch';
 import { overTheBorderExamples } from './all/over-the-border';
@@ -86,6 +87,7 @@ export const RULE_EXAMPLES: Readonly<Record<string, () => RuleExamples>> = {
   'name-means-two-things': nameMeansTwoThingsExamples,
   'no-bones-home-from-disease-zone': noBonesHomeFromDiseaseZoneExamples,
   'no-sawn-bone-from-disease-zone': noSawnBoneFromDiseaseZoneExamples,
+  'note-against-a-choice': noteAgainstAChoiceExamples,
   'not-food-any-more': notFoodAnyMoreExamples,
   'not-into-a-shared-batch': notIntoASharedBatchExamples,
   'over-the-border': overTheBorderExamples,

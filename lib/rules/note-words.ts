@@ -30,18 +30,12 @@ export function isNext(note: string, words: readonly NoteWord[], at: number): bo
   return before !== undefined && word !== undefined && /^[ \t-]*$/.test(note.slice(before.end, word.at));
 }
 
-/** A note as it stands when something is struck from it: no two blanks, no stray comma. */
-export function tidiedNote(note: string): string {
-  return note
-    .split('\n')
-    .map((line) =>
-      line
-        .replace(/[ \t]+/g, ' ')
-        .replace(/ ([,;.])/g, '$1')
-        .replace(/[,;]([,;.])/g, '$1')
-        .replace(/^[ ,;.]+/, '')
-        .trim(),
-    )
-    .join('\n')
-    .trim();
+/** A note with a stretch struck from it, or put otherwise, and no stray comma, full stop or 'please' left behind. */
+export function withoutSpan(note: string, { at, end }: NoteSpan, instead = ''): string {
+  if (instead !== '') return note.slice(0, at) + instead + note.slice(end);
+  const before = note.slice(0, at).replace(/[ \t,;]+$/, '');
+  const isBegin = before === '' || /[.!?\n]$/.test(before);
+  const behind = note.slice(end).replace(/^,?[ \t]*(?:please|thanks)\b/i, '').replace(/^[ \t]+/, '');
+  const after = isBegin ? behind.replace(/^[,;.!]+[ \t]*/, '') : behind;
+  return `${before}${/^$|\n$/.test(before) || /^[,;.!\n]|^$/.test(after) ? '' : ' '}${after}`.trim();
 }

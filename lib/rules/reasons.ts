@@ -27,6 +27,7 @@ import { musclePromisedTwiceReason } from './all/muscle-promised-twice';
 import { nameMeansTwoThingsReason } from './all/name-means-two-things';
 import { noBonesHomeFromDiseaseZoneReason } from './all/no-bones-home-from-disease-zone';
 import { noSawnBoneFromDiseaseZoneReason } from './all/no-sawn-bone-from-disease-zone';
+import { noteAgainstAChoiceReason } from './all/note-against-a-choice';
 import { notFoodAnyMoreReason } from './all/not-food-any-more';
 import { notIntoASharedBatchReason } from './all/not-into-a-shared-batch';
 import { overTheBorderReason } from './all/over-the-border';
@@ -86,6 +87,7 @@ export const RULE_REASONS: Readonly<Record<string, RuleReason>> = {
   'name-means-two-things': nameMeansTwoThingsReason,
   'no-bones-home-from-disease-zone': noBonesHomeFromDiseaseZoneReason,
   'no-sawn-bone-from-disease-zone': noSawnBoneFromDiseaseZoneReason,
+  'note-against-a-choice': noteAgainstAChoiceReason,
   'not-food-any-more': notFoodAnyMoreReason,
   'not-into-a-shared-batch': notIntoASharedBatchReason,
   'over-the-border': overTheBorderReason,

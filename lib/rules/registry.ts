@@ -27,6 +27,7 @@ import { musclePromisedTwice } from './all/muscle-promised-twice';
 import { nameMeansTwoThings } from './all/name-means-two-things';
 import { noBonesHomeFromDiseaseZone } from './all/no-bones-home-from-disease-zone';
 import { noSawnBoneFromDiseaseZone } from './all/no-sawn-bone-from-disease-zone';
+import { noteAgainstAChoice } from './all/note-against-a-choice';
 import { notFoodAnyMore } from './all/not-food-any-more';
 import { notIntoASharedBatch } from './all/not-into-a-shared-batch';
 import { overTheBorder } from './all/over-the-border';
@@ -105,6 +106,7 @@ export const RULES: readonly Rule[] = [
   twoNamesOneAnimal,
   pairsDoNotDivide,
   partWithoutDestination,
+  noteAgainstAChoice,
   nameMeansTwoThings,
   leadNearTheWound,
   woundsCostMeat,

@@ -1,10 +1,12 @@
+import { isDeepStrictEqual } from 'node:util';
 import type { Actor } from '@/lib/access';
 import { now } from '@/lib/db/clock';
 import type { DatabaseTransaction } from '@/lib/db/client';
 import { type StoredOrder, addQuestions, withdrawQuestions } from '@/lib/db/orders';
-import type { OrderFormShop } from '@/lib/forms';
+import type { OrderFormShop, QuestionOption } from '@/lib/forms';
+import type { Edit } from '@/lib/instructions';
 import { type Assessment, answersTo, assessOrder, newQuestions } from '@/lib/orders';
-import type { Stage } from '@/lib/rules';
+import type { Finding, Stage } from '@/lib/rules';
 
 /** The stage at which an order's rules run now. */
 export function stageOf(order: Pick<StoredOrder, 'arrival'>): Stage {
@@ -34,13 +36,12 @@ export async function settleQuestions(
     { stage: 'order', animal: order.animal, arrival: null, hangingGrams: null, instructions: order.instructions },
     shop,
   ).findings;
-  const standing = new Set(findings.map((finding) => finding.key));
   const open = order.questions.filter((question) => question.answeredAt === null);
-  const gone = open.filter((question) => !standing.has(question.findingKey));
+  const gone = open.filter((question) => !isAskedRight(question.options, findings.find(({ key }) => key === question.findingKey)));
   const fresh = newQuestions({
     now: findings,
     whenSent,
-    open: open.map((question) => question.findingKey),
+    open: open.filter((question) => !gone.includes(question)).map((question) => question.findingKey),
     answered: order.questions.filter((question) => question.answeredAt).map((question) => question.findingKey),
   });
   await withdrawQuestions(transaction, gone.map((question) => question.id), now());
@@ -55,6 +56,13 @@ export async function settleQuestions(
     })),
   );
   return open.length - gone.length + fresh.length;
+}
+
+/** Whether a question still stands as it was asked. An answer that rewrites the note holds the note of its day: on another it would undo what came since. */
+function isAskedRight(options: readonly QuestionOption[], finding: Finding | undefined): boolean {
+  if (!finding) return false;
+  const notes = (of: readonly Pick<QuestionOption, 'edits'>[]): readonly Edit[] => of.flatMap(({ edits }) => edits.filter(({ kind }) => kind === 'set-note'));
+  return isDeepStrictEqual(notes(options), notes(finding.suggestions));
 }
 
 /** The name an actor signs with in rows that hold only a name. */

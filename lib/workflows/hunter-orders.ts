@@ -9,6 +9,7 @@ import { orConflict } from '@/lib/db/conflicts';
 import { type StoredOrder, createOrder, listAudit, loadOrder, nextInCounter } from '@/lib/db/orders';
 import { readShop } from '@/lib/db/shop';
 import { latestTariff } from '@/lib/db/tariffs';
+import type { TargetId } from '@/lib/cuts';
 import { type PlanView, planView } from '@/lib/documents';
 import { type OrderFormShop, type OrderFormValues, type ShopSettings, formValuesOf, parseOrderForm, pricedSpecies } from '@/lib/forms';
 import { type ArrivalDetails, type Assessment, animalWords, assessOrder, formatOrderNumber, isChangeable, isForHunter, makeOrderNumber, packRows, searchKeyOf, stateWords, timelineWords } from '@/lib/orders';
@@ -61,7 +62,7 @@ export type HunterOrder = {
     readonly id: number;
     readonly ruleId: string;
     readonly message: string;
-    readonly options: readonly { readonly label: string; readonly consequence: string }[];
+    readonly options: readonly { readonly label: string; readonly consequence: string; readonly target?: TargetId | undefined }[];
     readonly answeredAt: Date | null;
     readonly answer: string | null;
   }[];
@@ -170,7 +171,7 @@ export async function readHunterOrder(token: string): Promise<HunterOrder | null
       id,
       ruleId,
       message,
-      options: options.map(({ label, consequence }) => ({ label, consequence })),
+      options: options.map(({ label, consequence, target }) => ({ label, consequence, target })),
       answeredAt,
       answer,
     })),

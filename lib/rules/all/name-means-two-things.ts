@@ -31,7 +31,8 @@ function misledBy(note: string, { names, plain }: NameBook): readonly Misled[] {
     if (note.slice(end).trimStart().startsWith('(')) {
       settled.add(name.term);
       const close = note.indexOf(')', end);
-      while (from < words.length && (close < 0 || (words[from]?.at ?? 0) < close)) from += 1;
+      from = words.findIndex((word) => close >= 0 && word.at > close);
+      if (from < 0) break;
     } else if (!found.has(name.term)) found.set(name.term, { name, spot: { at, end } });
   }
   return [...found.values()].filter(({ name }) => !settled.has(name.term));

@@ -100,6 +100,22 @@ test('a question answered twice is answered once', async () => {
   expect((await open(number)).instructionVersion).toBe(2);
 });
 
+test('two names in a note are asked at the door, and answered one after the other both meanings stand', async () => {
+  const { token, number } = await place({ note: 'Sirloin in steaks, tenderloin whole' });
+  expect(await receive(number)).toEqual({ ok: true, openQuestions: 2 });
+  const asked = async () => (await readHunterOrder(token))?.questions.filter(({ answeredAt }) => answeredAt === null) ?? [];
+  const [first] = await asked();
+  expect(first?.options[0]).toMatchObject({ target: 'loin' });
+  expect(await answerQuestion(token, first?.id ?? 0, 0)).toEqual({ ok: true });
+  const [second, ...others] = await asked();
+  expect(others).toEqual([]);
+  expect(await answerQuestion(token, second?.id ?? 0, 0)).toEqual({ ok: true });
+  expect((await open(number)).instructions.note).toBe(
+    'Sirloin (backstrap: along the back, outside) in steaks, tenderloin (tenderloin: inside the body, under the spine) whole',
+  );
+  expect(await asked()).toEqual([]);
+});
+
 test('a question of another order is not answered through this link', async () => {
   const [mine, other] = [await place(heavyGuess()), await place(heavyGuess())];
   await receive(other.number, { weight: '96' });
