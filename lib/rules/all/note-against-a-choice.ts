@@ -1,3 +1,4 @@
+import { PLAIN_INSTRUCTIONS } from '@/lib/instructions';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
 import type { Choice, Saying } from '../note-sayings';
@@ -24,9 +25,14 @@ function chosenWords({ choices }: Contradiction): string {
   return joined([...new Set(choices.map(({ words }) => words))]);
 }
 
+/** The note with every place struck that says so, those too that say it only once another is gone. */
+function struckFrom(note: string, saying: Saying): string {
+  const spot = readNote(note).findLast((one) => one.saying === saying);
+  return spot ? struckFrom(withoutSpan(note, spot, spot.left), saying) : note;
+}
+
 function suggestions(found: Contradiction, order: RuledOrder): readonly Suggestion[] {
   const { note } = order.instructions;
-  const struck = found.spots.reduceRight((left, spot) => withoutSpan(left, spot, spot.left), note);
   return [
     ...mend(order, {
       label: 'Do as the note says',
@@ -36,7 +42,7 @@ function suggestions(found: Contradiction, order: RuledOrder): readonly Suggesti
     {
       label: 'Keep the order as it is',
       consequence: `Struck from the note: "${saidWords(found, note)}".`,
-      edits: [{ kind: 'set-note', note: struck }],
+      edits: [{ kind: 'set-note', note: struckFrom(note, found.saying) }],
     },
   ];
 }
@@ -85,7 +91,7 @@ export const noteAgainstAChoiceExamples = (): RuleExamples => ({
     {
       order: exampleOrder({
         lines: [exampleLine('a', 'loin', 'chops'), exampleLine('b', 'ribs', 'leave-out')],
-        instructions: { note: 'Keep everything. Loins whole. Boneless.', keep: { heart: false, liver: false, bones: true, antlers: 'none', cape: false } },
+        instructions: { note: 'Keep everything. Loins whole. Boneless.', keep: { ...PLAIN_INSTRUCTIONS.keep, bones: true } },
       }),
       messages: [
         'The note says "Keep everything", and the order has ribs and flank left out; it is held for a person to read.',
@@ -97,7 +103,7 @@ export const noteAgainstAChoiceExamples = (): RuleExamples => ({
       order: exampleOrder({
         instructions: {
           note: 'no pork',
-          mince: { addedFat: 'pork', fatPercent: 15, packGrams: 454 },
+          mince: { ...PLAIN_INSTRUCTIONS.mince, addedFat: 'pork', fatPercent: 15 },
           products: [{ productId: 'fresh-sausage', gameGrams: 2_000 }],
         },
       }),
