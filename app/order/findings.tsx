@@ -1,6 +1,9 @@
 'use client';
 
 import { FindingCard } from '@/app/_components/finding-card';
+import { MuscleFigure } from '@/app/_components/muscle-figure';
+import { targetName } from '@/lib/cuts';
+import { capital } from '@/lib/forms';
 import type { Finding, FindingPlace } from '@/lib/rules';
 import { useLiveForm, useStand } from './form-context';
 
@@ -12,6 +15,7 @@ export function FormFinding({ finding }: { readonly finding: Finding }) {
         <ul className="mends">
           {finding.suggestions.map((suggestion, at) => (
             <li key={suggestion.label}>
+              {suggestion.target && <MuscleFigure target={suggestion.target} name={capital(targetName(suggestion.target, shop.country))} />}
               <button type="submit" name="intent" value={`mend:${finding.key}#${at}`} className="button plain">
                 {suggestion.label}
               </button>

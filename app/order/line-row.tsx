@@ -1,6 +1,7 @@
 'use client';
 
 import { useFormContext, useWatch } from 'react-hook-form';
+import { WhereIsThis } from '@/app/_components/muscle-figure';
 import { CUTS, TARGETS, cutName, cutsOf, targetName } from '@/lib/cuts';
 import { AS_SEEN_FIT, capital, chosenLabel, packChoices, readPack, readSize, sideChoices, sizeChoices, type LineValues, type OrderFormValues } from '@/lib/forms';
 import { pieceWords } from '@/lib/documents';
@@ -20,6 +21,7 @@ export function LineRow({ line, index }: LineRowProps) {
   const name = capital(targetName(line.target, shop.country));
   const isSided = TARGETS[line.target].reach === 'sided';
   const { sizing, packing } = CUTS[cut];
+  const where = shop.places[line.target];
   const isOpen = state.focus === line.id || Object.keys(state.fieldErrors).some((path) => path.startsWith(`${at}.`));
 
   return (
@@ -29,6 +31,7 @@ export function LineRow({ line, index }: LineRowProps) {
         <LineSummary line={line} index={index} name={name} />
         <HiddenField name={`${at}.id`} />
         <HiddenField name={`${at}.target`} />
+        {where && <WhereIsThis target={line.target} name={name} where={where} />}
         {isSided ? (
           <RadioField name={`${at}.side`} label="Which side" layout="pill-choices" choices={sideChoices()} />
         ) : (

@@ -9,7 +9,7 @@ import { orConflict } from '@/lib/db/conflicts';
 import { type StoredOrder, createOrder, listAudit, loadOrder, nextInCounter } from '@/lib/db/orders';
 import { readShop } from '@/lib/db/shop';
 import { latestTariff } from '@/lib/db/tariffs';
-import type { TargetId } from '@/lib/cuts';
+import { type NameBook, type TargetId, nameBook, targetName } from '@/lib/cuts';
 import { type PlanView, planView } from '@/lib/documents';
 import { type OrderFormShop, type OrderFormValues, type ShopSettings, formValuesOf, parseOrderForm, pricedSpecies } from '@/lib/forms';
 import { type ArrivalDetails, type Assessment, animalWords, assessOrder, formatOrderNumber, isChangeable, isForHunter, makeOrderNumber, packRows, searchKeyOf, stateWords, timelineWords } from '@/lib/orders';
@@ -34,6 +34,8 @@ export type HunterShop = OrderFormShop & {
   readonly phone: string;
   readonly address: string;
   readonly questionsContact: string;
+  /** Where a target is whose name here means another muscle elsewhere. */
+  readonly places: NameBook['targets'];
   readonly currency: Currency;
   readonly tariff: Tariff;
   readonly cookGameTo: ShopSettings['cookGameTo'];
@@ -62,7 +64,7 @@ export type HunterOrder = {
     readonly id: number;
     readonly ruleId: string;
     readonly message: string;
-    readonly options: readonly { readonly label: string; readonly consequence: string; readonly target?: TargetId | undefined }[];
+    readonly options: readonly { readonly label: string; readonly consequence: string; readonly figure?: { readonly target: TargetId; readonly name: string } | undefined }[];
     readonly answeredAt: Date | null;
     readonly answer: string | null;
   }[];
@@ -171,7 +173,11 @@ export async function readHunterOrder(token: string): Promise<HunterOrder | null
       id,
       ruleId,
       message,
-      options: options.map(({ label, consequence, target }) => ({ label, consequence, target })),
+      options: options.map(({ label, consequence, target }) => ({
+        label,
+        consequence,
+        figure: target && { target, name: targetName(target, view.country) },
+      })),
       answeredAt,
       answer,
     })),
@@ -235,6 +241,7 @@ async function hunterShop(settings: ShopSettings, booked?: Tariff): Promise<Hunt
     phone: settings.phone,
     address: settings.address,
     questionsContact: settings.questionsContact,
+    places: nameBook(settings.nameCountry).targets,
     currency: settings.currency,
     cookGameTo: settings.cookGameTo,
     timeZone: settings.timeZone,

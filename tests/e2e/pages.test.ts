@@ -72,10 +72,11 @@ const TURNED_AWAY = [
   { route: '/staff/refused', status: 403, says: 'Your account cannot open' },
 ];
 
-/** What other programs ask: by GET as here, and how that is answered. Everyone may, and a sign-in makes no difference. */
-const FOR_PROGRAMS = [
+/** What other programs ask, and pictures: by GET as here, and how that is answered. Everyone may, and a sign-in makes no difference. */
+const FOR_PROGRAMS: readonly { readonly route: string; readonly path?: string; readonly status: number }[] = [
   { route: '/api/plan', status: 405 },
   { route: '/api/openapi.json', status: 200 },
+  { route: '/muscle/[picture]', path: '/muscle/topside.svg', status: 200 },
 ];
 
 test('every route of the program has a row in this table', async () => {
@@ -99,7 +100,7 @@ describe('who may open what', () => {
       const answer = await page.request.get(`${shop.url}${path()}`, { maxRedirects: 0 });
       expect([route, answer.headers()['content-type']?.includes('pdf') ?? false]).toEqual([route, roles === 'everyone']);
     }
-    for (const { route, status } of FOR_PROGRAMS) expect([route, (await page.request.get(`${shop.url}${route}`)).status()]).toEqual([route, status]);
+    for (const { route, path = route, status } of FOR_PROGRAMS) expect([route, (await page.request.get(`${shop.url}${path}`)).status()]).toEqual([route, status]);
   });
 
   test.each<Role>(['owner', 'counter', 'cutter'])('%s: the pages of their work, and a plain refusal of the rest', async (role) => {
@@ -118,7 +119,7 @@ describe('who may open what', () => {
       const allowed = roles === 'everyone' || roles.includes(role);
       expect([route, answer.headers()['content-type']?.includes('pdf') ?? false]).toEqual([route, allowed]);
     }
-    for (const { route, status } of FOR_PROGRAMS) expect([route, (await page.request.get(`${shop.url}${route}`)).status()]).toEqual([route, status]);
+    for (const { route, path = route, status } of FOR_PROGRAMS) expect([route, (await page.request.get(`${shop.url}${path}`)).status()]).toEqual([route, status]);
   });
 });
 

@@ -2,6 +2,7 @@
 
 import { useActionState } from 'react';
 import { FindingCard } from '@/app/_components/finding-card';
+import { MuscleFigure } from '@/app/_components/muscle-figure';
 import type { HunterOrder } from '@/lib/workflows/hunter-orders';
 import { answerOrderQuestion } from './actions';
 
@@ -43,8 +44,9 @@ function OpenQuestion({ token, question, isOpen }: { readonly token: string; rea
         <form action={answer} className="mends">
           <input type="hidden" name="token" value={token} />
           <input type="hidden" name="questionId" value={question.id} />
-          {question.options.map(({ label, consequence }, at) => (
+          {question.options.map(({ label, consequence, figure }, at) => (
             <div key={label}>
+              {figure && <MuscleFigure {...figure} />}
               <button type="submit" name="option" value={at} className="button large" disabled={isPending}>
                 {label}
               </button>
