@@ -15,7 +15,9 @@ export function FormFinding({ finding }: { readonly finding: Finding }) {
         <ul className="mends">
           {finding.suggestions.map((suggestion, at) => (
             <li key={suggestion.label}>
-              {suggestion.target && <MuscleFigure target={suggestion.target} name={capital(targetName(suggestion.target, shop.country))} />}
+              {suggestion.target && suggestion.target !== finding.suggestions[at - 1]?.target && (
+                <MuscleFigure target={suggestion.target} name={capital(targetName(suggestion.target, shop.country))} />
+              )}
               <button type="submit" name="intent" value={`mend:${finding.key}#${at}`} className="button plain">
                 {suggestion.label}
               </button>

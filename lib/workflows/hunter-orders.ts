@@ -11,7 +11,7 @@ import { readShop } from '@/lib/db/shop';
 import { latestTariff } from '@/lib/db/tariffs';
 import { type NameBook, type TargetId, nameBook, targetName } from '@/lib/cuts';
 import { type PlanView, planView } from '@/lib/documents';
-import { type OrderFormShop, type OrderFormValues, type ShopSettings, formValuesOf, parseOrderForm, pricedSpecies } from '@/lib/forms';
+import { type OrderFormShop, type OrderFormValues, type ShopSettings, capital, formValuesOf, parseOrderForm, pricedSpecies } from '@/lib/forms';
 import { type ArrivalDetails, type Assessment, animalWords, assessOrder, formatOrderNumber, isChangeable, isForHunter, makeOrderNumber, packRows, searchKeyOf, stateWords, timelineWords } from '@/lib/orders';
 import type { Tariff } from '@/lib/pricing';
 import type { Currency } from '@/lib/units';
@@ -176,7 +176,7 @@ export async function readHunterOrder(token: string): Promise<HunterOrder | null
       options: options.map(({ label, consequence, target }) => ({
         label,
         consequence,
-        figure: target && { target, name: targetName(target, view.country) },
+        figure: target && { target, name: capital(targetName(target, view.country)) },
       })),
       answeredAt,
       answer,

@@ -46,7 +46,7 @@ function OpenQuestion({ token, question, isOpen }: { readonly token: string; rea
           <input type="hidden" name="questionId" value={question.id} />
           {question.options.map(({ label, consequence, figure }, at) => (
             <div key={label}>
-              {figure && <MuscleFigure {...figure} />}
+              {figure && figure.target !== question.options[at - 1]?.figure?.target && <MuscleFigure {...figure} />}
               <button type="submit" name="option" value={at} className="button large" disabled={isPending}>
                 {label}
               </button>

@@ -47,8 +47,8 @@ function misled(order: RuledOrder): readonly Misled[] {
 function meant({ name, spot }: Misled, meaning: NameMeaning, note: string): Suggestion {
   const inBrackets = `(${meaning.words}: ${meaning.where})`;
   return {
-    label: `${sentence(meaning.words)}: ${meaning.where}`,
-    consequence: `The note then says "${name.term} ${inBrackets}".`,
+    label: sentence(meaning.words),
+    consequence: `${sentence(meaning.where)}. It is written into the note behind "${name.term}".`,
     edits: [{ kind: 'set-note', note: `${note.slice(0, spot.end)} ${inBrackets}${note.slice(spot.end)}` }],
     ...(meaning.target && { target: meaning.target }),
   };

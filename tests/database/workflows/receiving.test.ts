@@ -105,7 +105,7 @@ test('two names in a note are asked at the door, and answered one after the othe
   expect(await receive(number)).toEqual({ ok: true, openQuestions: 2 });
   const asked = async () => (await readHunterOrder(token))?.questions.filter(({ answeredAt }) => answeredAt === null) ?? [];
   const [first] = await asked();
-  expect(first?.options[0]).toMatchObject({ figure: { target: 'loin', name: 'backstrap' } });
+  expect(first?.options[0]).toMatchObject({ figure: { target: 'loin', name: 'Backstrap' } });
   expect(await answerQuestion(token, first?.id ?? 0, 0)).toEqual({ ok: true });
   const [second, ...others] = await asked();
   expect(others).toEqual([]);
