@@ -12,8 +12,11 @@ type MuscleFigureProps = {
 export function MuscleFigure({ target, name, where }: MuscleFigureProps) {
   return (
     <figure className="muscle-figure">
-      {/* oxlint-disable-next-line nextjs/no-img-element -- a drawing has one size, and needs no script to choose it */}
-      <img src={`/muscle/${target}.svg`} width={160} height={140} alt="" loading="lazy" />
+      <picture>
+        <source srcSet={`/muscle/${target}-dark.svg`} media="(prefers-color-scheme: dark)" />
+        {/* oxlint-disable-next-line nextjs/no-img-element -- a drawing has one size, and needs no script to choose it */}
+        <img src={`/muscle/${target}.svg`} width={160} height={140} alt="" loading="lazy" />
+      </picture>
       <figcaption>
         <b>{name}</b>
         {where && <span>{where}</span>}

@@ -13,7 +13,7 @@ export { estimateView, type EstimateView } from './estimate-view';
 export { type DrawnPart, type DrawnStage, type GoesDrawing } from './goes-drawing';
 export { type GonePartId } from './gone-parts';
 export { buildInvoice, yieldLine, type InvoiceDocument, type InvoiceInput, type InvoiceRow } from './invoice';
-export { DRAWN_TARGETS, MUSCLE_DRAWING, muscleDrawing } from './muscle-drawing';
+export { DRAWN_TARGETS, MUSCLE_DRAWING, muscleDrawing, type DrawingScheme } from './muscle-drawing';
 export { pieceWords } from './piece-words';
 export { likelyText, partStandings, chanceWords, planView, type ForecastRow, type PartStanding, type PartState, type PlanView } from './plan-view';
 export { priceWords, type PriceWords } from './price-words';

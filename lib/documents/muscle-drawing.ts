@@ -62,58 +62,62 @@ function shownFor(target: TargetId): Shown | null {
   }
 }
 
-// Colours of the look: an image has its own style and sees none of the page's.
-const STYLE = `
-.far{fill:#ded5c2;stroke:#9c917f}.near{fill:#eae4d5;stroke:#9c917f}.body{fill:#f6f1e4}.part{fill:#ece1c9}
-.seam,.edge{fill:none;stroke:#191510;stroke-linejoin:round}.bone{fill:#fffefa;stroke:#191510}.hidden{fill:none;stroke:#191510}
-.mark{fill:#b98a5a}.hatch{stroke:#4b3524}.ring{fill:none;stroke:#191510;stroke-linejoin:round}
-@media (prefers-color-scheme:dark){
-.far{fill:#221e18;stroke:#6c6252}.near{fill:#2b261e;stroke:#6c6252}.body{fill:#332d24}.part{fill:#40382c}
-.seam,.edge,.ring,.hidden{stroke:#f4eee1}.bone{fill:#14110d;stroke:#f4eee1}.mark{fill:#7d5a30}.hatch{stroke:#e3cba7}}`;
+type Ink = { readonly far: string; readonly near: string; readonly hide: string; readonly body: string; readonly part: string; readonly line: string; readonly bone: string; readonly mark: string; readonly hatch: string };
 
-function path(name: string, d: string, more = ''): string {
-  return `<path class="${name}" d="${d}"${more}/>`;
+/** Which screen a picture is for. */
+export type DrawingScheme = 'light' | 'dark';
+
+// Colours of the look. Attributes, not a style: the content policy refuses one, and an image sees none of the page's.
+const INKS: Readonly<Record<DrawingScheme, Ink>> = {
+  light: { far: '#ded5c2', near: '#eae4d5', hide: '#9c917f', body: '#f6f1e4', part: '#ece1c9', line: '#191510', bone: '#fffefa', mark: '#b98a5a', hatch: '#4b3524' },
+  dark: { far: '#221e18', near: '#2b261e', hide: '#6c6252', body: '#332d24', part: '#40382c', line: '#f4eee1', bone: '#14110d', mark: '#7d5a30', hatch: '#e3cba7' },
+};
+
+/** One path: what it is filled with and, where it has a line, its colour and width. */
+function path(d: string, fill: string, line?: { readonly colour: string; readonly width: number; readonly dashes?: string }): string {
+  const stroke = line ? ` stroke="${line.colour}" stroke-width="${line.width.toFixed(2)}"${line.dashes ? ` stroke-dasharray="${line.dashes}"` : ''} stroke-linejoin="round"` : '';
+  return `<path d="${d}" fill="${fill}"${stroke}/>`;
 }
 
 /** Seams of the part that is looked at: its muscles, as they lie on the face that is seen. */
-function seams({ part: seen, face }: View, width: number): string {
-  const line = ` stroke-width="${width}"`;
-  if (seen === 'haunch' && face === 'inside') return INNER_SEAMS.map((d) => path('seam', d, line)).join('') + path('bone', AITCH_BONE, line);
-  const own = carcassChart.muscles.filter((shape) => shape.part === seen && !shape.isInside).map(({ d }) => path('seam', d, line));
-  if (seen === 'loin') return [...own, path('seam', muscle('fillet'), line), path('hidden', carcassChart.ribLines, ` stroke-width="${width * 0.6}"`)].join('');
-  if (seen === 'shoulder') return [...own, path('hidden', BLADE_BONE, ` stroke-width="${width * 0.8}" stroke-dasharray="${width * 4} ${width * 3}"`)].join('');
-  if (seen === 'ribs') return [...own, path('hidden', carcassChart.ribLines, ` stroke-width="${width * 0.6}"`)].join('');
-  return own.join('');
+function seams({ part: seen, face }: View, ink: Ink, width: number): string {
+  const line = { colour: ink.line, width };
+  if (seen === 'haunch' && face === 'inside') return [...INNER_SEAMS.map((d) => path(d, 'none', line)), path(AITCH_BONE, ink.bone, line)].join('');
+  const own = carcassChart.muscles.filter((shape) => shape.part === seen && !shape.isInside).map(({ d }) => path(d, 'none', line));
+  const ribs = path(carcassChart.ribLines, 'none', { ...line, width: width * 0.6 });
+  if (seen === 'loin') return [...own, path(muscle('fillet'), 'none', line), ribs].join('');
+  if (seen === 'shoulder') return [...own, path(BLADE_BONE, 'none', { ...line, dashes: `${(width * 4).toFixed(1)} ${(width * 3).toFixed(1)}` })].join('');
+  return seen === 'ribs' ? [...own, ribs].join('') : own.join('');
 }
 
 /**
  * A small picture of where a target is: the carcass from its left side, the inside of it for what lies there, with the seams
- * of the part and the target hatched within a heavy line. SVG that follows a light or dark screen; its words stand beside it
- * on the page. Null of a bird, which is not drawn.
+ * of the part and the target hatched within a heavy line. SVG; its words stand beside it on the page. Null of a bird, which is
+ * not drawn.
  */
-export function muscleDrawing(target: TargetId): string | null {
+export function muscleDrawing(target: TargetId, scheme: DrawingScheme = 'light'): string | null {
   const shown = shownFor(target);
   if (!shown) return null;
   const { view, marked } = shown;
   const { width, height } = MUSCLE_DRAWING;
+  const ink = INKS[scheme];
   const unit = view.width / width;
-  const seam = ` stroke-width="${(1.1 * unit).toFixed(2)}"`;
-  const edge = ` stroke-width="${(1.7 * unit).toFixed(2)}"`;
+  const seam = { colour: ink.line, width: 1.1 * unit };
+  const hide = { colour: ink.hide, width: 1.1 * unit };
   const step = (5 * unit).toFixed(2);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${view.x} ${view.y} ${view.width} ${(view.width * height) / width}" width="${width}" height="${height}">`,
-    `<style>${STYLE}</style>`,
-    `<pattern id="h" width="${step}" height="${step}" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V${step}" stroke-width="${(2 * unit).toFixed(2)}"/></pattern>`,
-    path('far', carcassChart.farLimbs.join(' '), seam),
-    path('near', carcassChart.nearLimbs.join(' '), seam),
-    path('body', carcassChart.outline),
-    path('part', part(view.part)),
-    ...marked.flatMap((d) => [path('mark', d), `<path d="${d}" fill="url(#h)"/>`]),
-    ...carcassChart.parts.filter(({ part: id }) => id !== 'fillet').map(({ d }) => path('seam', d, seam)),
-    seams(view, 1.1 * unit),
-    path('edge', carcassChart.outline, edge),
-    ...marked.map((d) => path('ring', d, ` stroke-width="${(2.6 * unit).toFixed(2)}"`)),
-    ...(view.part === 'loin' ? [path('bone', SPINE_FEATHERS, seam), path('bone', SPINE, seam)] : []),
+    `<pattern id="h" width="${step}" height="${step}" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">${path(`M0 0V${step}`, 'none', { colour: ink.hatch, width: 2 * unit })}</pattern>`,
+    path(carcassChart.farLimbs.join(' '), ink.far, hide),
+    path(carcassChart.nearLimbs.join(' '), ink.near, hide),
+    path(carcassChart.outline, ink.body),
+    path(part(view.part), ink.part),
+    ...marked.flatMap((d) => [path(d, ink.mark), path(d, 'url(#h)')]),
+    ...carcassChart.parts.filter(({ part: id }) => id !== 'fillet').map(({ d }) => path(d, 'none', seam)),
+    seams(view, ink, seam.width),
+    path(carcassChart.outline, 'none', { ...seam, width: 1.7 * unit }),
+    ...marked.map((d) => path(d, 'none', { ...seam, width: 2.6 * unit })),
+    ...(view.part === 'loin' ? [path(SPINE_FEATHERS, ink.bone, seam), path(SPINE, ink.bone, seam)] : []),
     '</svg>',
   ].join('');
 }
