@@ -5,10 +5,11 @@ import { MuscleFigure } from '@/app/_components/muscle-figure';
 import { targetName } from '@/lib/cuts';
 import { capital } from '@/lib/forms';
 import type { Finding, FindingPlace } from '@/lib/rules';
-import { useLiveForm, useStand } from './form-context';
+import { useFormWorld, useLiveForm, useStand } from './form-context';
 
 /** One finding with the buttons that mend it, each with what follows from it. */
 export function FormFinding({ finding }: { readonly finding: Finding }) {
+  const { shop } = useFormWorld();
   return (
     <FindingCard severity={finding.severity} message={finding.message} ruleId={finding.ruleId} opensApart>
       {finding.suggestions.length > 0 && (

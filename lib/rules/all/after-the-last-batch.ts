@@ -15,6 +15,7 @@ function late({ instructions: { products }, circumstances: { today, shop } }: Ru
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const afterTheLastBatchReason: RuleReason = {
+  topic: 'made-things',
   why: 'Casings, cure and smokehouse time are laid in for a season. After the last batch has been planned there is no other for one animal’s meat to go into until the next season; it can be kept as mince and frozen, and made up another year if the shop offers that.',
   source: 'common practice, no source; the day is the shop’s own',
 };

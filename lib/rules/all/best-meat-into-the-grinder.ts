@@ -47,6 +47,7 @@ function keptWhole({ line, keys }: Best): readonly Edit[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const bestMeatIntoTheGrinderReason: RuleReason = {
+  topic: 'meat',
   why: 'The fillets inside the spine and the loins along it are the tenderest meat there is, and the dearest. Once they are ground or dried nothing brings them back. They go that way more often by being forgotten than by being meant, so the trade asks.',
   source: 'common practice, no source',
 };

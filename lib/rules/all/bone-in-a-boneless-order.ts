@@ -39,6 +39,7 @@ function suggestions(line: InstructionLine, order: RuledOrder): readonly Suggest
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const boneInABonelessOrderReason: RuleReason = {
+  topic: 'cutting',
   why: 'Chops, racks, shank slices and anything called whole on the bone hold bone, and ribs are nothing but. An order that is to hold no bone cannot have them; the same muscle can nearly always be had off the bone instead.',
   source: 'common practice, no source',
 };

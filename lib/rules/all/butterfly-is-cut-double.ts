@@ -7,6 +7,7 @@ type Butterfly = { readonly line: InstructionLine; readonly thicknessMm: number 
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const butterflyIsCutDoubleReason: RuleReason = {
+  topic: 'cutting',
   why: 'A butterfly steak is cut twice as thick as it is fried: the knife goes in, splits it nearly through, and it is opened like a book. The thickness on the order is the opened one, so a loin gives half as many of them as of medallions of that size.',
   source: 'common practice, no source',
 };

@@ -13,6 +13,7 @@ function shortened({ instructions: { keep, lines } }: RuledOrder): readonly Inst
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const capeShortensTheNeckReason: RuleReason = {
+  topic: 'trophy',
   why: 'Where the head goes to a taxidermist on its cape, the neck is cut through below it and a piece of neck stays with the head. What is left makes a shorter joint, sometimes only enough to dice.',
   source: 'common practice, no source',
 };

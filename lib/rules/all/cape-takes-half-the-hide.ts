@@ -7,6 +7,7 @@ const BOTH = { ...PLAIN_INSTRUCTIONS.keep, cape: true, hide: true, taxidermist: 
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const capeTakesHalfTheHideReason: RuleReason = {
+  topic: 'trophy',
   why: 'A cape for a shoulder mount is the skin of head, neck and shoulders to behind the forelegs: the front half of the hide. What is left is no whole hide to tan, sell or give away. A mount of the whole animal is another job again, with the skin taken off by a taxidermist’s own cuts.',
   source: 'common practice, no source',
 };

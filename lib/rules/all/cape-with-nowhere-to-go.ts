@@ -7,6 +7,7 @@ const CAPE = { ...PLAIN_INSTRUCTIONS.keep, cape: true };
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const capeWithNowhereToGoReason: RuleReason = {
+  topic: 'trophy',
   why: 'A raw cape loses its hair within days if it is not frozen or salted, and a shop has no room to keep one. So it is said beforehand who comes for it: a taxidermist by name, or the hunter on the day it is skinned, or it goes into the freezer until then.',
   source: 'common practice, no source',
 };

@@ -4,6 +4,7 @@ import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const dirtyNeedsCleaningReason: RuleReason = {
+  topic: 'condition',
   why: 'Hair, leaves and dirt have to be picked and cut off by hand before a knife goes into the meat, and with them goes some of the meat. It takes time that the price of cutting does not hold, so the shop says so before it begins rather than on the bill.',
   source: 'common practice, no source',
 };

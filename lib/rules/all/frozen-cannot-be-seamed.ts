@@ -18,6 +18,7 @@ function frozen({ instructions, circumstances: { conditions } }: RuledOrder): re
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const frozenCannotBeSeamedReason: RuleReason = {
+  topic: 'cutting',
   why: 'A carcass frozen through has no seams a knife can find: it has to thaw slowly in the cold, which takes days and room, before it can be boned. Meat that was frozen once is soft and wet, and packets frozen a second time lose juice. Ground or stewed, nobody notices.',
   source: 'common practice, no source',
 };

@@ -18,6 +18,7 @@ function short({ plan, circumstances }: RuledOrder): readonly Short[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const hangItShortReason: RuleReason = {
+  topic: 'condition',
   why: 'A carcass skinned in the field has a dry crust already, and each day on the rail makes it thicker; it is cut away and thrown out. A fawn or kid is tender as it is and has no fat to keep it moist: long hanging only dries it.',
   source: 'common practice, no source; the days are judgement',
 };

@@ -14,6 +14,7 @@ function dried({ instructions, plan }: RuledOrder): readonly Dried[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const jerkyOfAWormCarrierReason: RuleReason = {
+  topic: 'health',
   why: 'Bear and boar can carry Trichinella, a worm in the muscle that makes people very ill. Drying, smoking and curing do not kill it, and in wild animals freezing does not either: bear meat frozen for 45 days made six of eight diners ill. Only meat cooked to 165 F (74 C) in the middle is safe, so it is made into things that are cooked through. Your local code decides.',
   source: 'CDC MMWR 73(20), 2024; 83 FR 25302, 2018',
 };

@@ -6,6 +6,7 @@ const LONG_DAYS = 10;
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const killedLongAgoReason: RuleReason = {
+  topic: 'condition',
   why: 'An animal comes to the shop within a day or two of the kill. If the date says more than a week, either it is a slip of the pen, which the book must not hold, or the animal has lain somewhere, and the owner wants to know where and how cold before it goes into the cooler beside the others.',
   source: 'common practice, no source; days until it must be brought in where a disease is looked for: Ohio 24 h, Missouri 48 h',
 };

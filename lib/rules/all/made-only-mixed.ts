@@ -14,6 +14,7 @@ function onlyMixed({ instructions: { mixing, products }, circumstances: { shop }
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const madeOnlyMixedReason: RuleReason = {
+  topic: 'made-things',
   why: 'Some made things need more meat than one deer has to spare, so a shop makes them of several hunters’ meat at once and shares the batch out by weight. Whoever wants only meat of the own animal has to go without them, or accept the shared batch. Some places do not allow mixing at all.',
   source: 'common practice, no source; mixing is not allowed, for example, under Wisconsin ATCP 55.08',
 };

@@ -46,6 +46,7 @@ function familyPacks(order: RuledOrder): readonly Suggestion[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const manyPacketsReason: RuleReason = {
+  topic: 'packing-and-bill',
   why: 'Small packets suit a deer. An elk or a moose in packets of a pound is two hundred of them to wrap, label, freeze and carry home, and wrapping is often charged by the packet. Packets for a family meal are half as many or fewer.',
   source: 'common practice, no source; where it begins is judgement',
 };

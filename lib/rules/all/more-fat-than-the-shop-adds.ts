@@ -12,6 +12,7 @@ function tooFat({ instructions: { mince }, circumstances: { shop } }: RuledOrder
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const moreFatThanTheShopAddsReason: RuleReason = {
+  topic: 'cutting',
   why: 'Fat makes ground game juicier, up to a point. Above about thirty percent it runs out in the pan and the meat shrinks to little; many codes draw the line for hamburger there as well. What more there is to pay for is bought fat, not your animal.',
   source: 'common practice, no source; 30 percent is the limit for hamburger in 9 CFR 319.15 (from memory)',
 };

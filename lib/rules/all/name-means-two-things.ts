@@ -56,6 +56,7 @@ function meant({ name, spot }: Misled, meaning: NameMeaning, note: string): Sugg
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const nameMeansTwoThingsReason: RuleReason = {
+  topic: 'cutting',
   why: 'The same name is said of different muscles: sirloin is the loin in the UK and a muscle of the hind leg in the US. Names of beef cuts are asked for that an animal the size of a deer does not have. The cutter cannot see which was meant, and a cut cannot be uncut.',
   source: 'public trade and standards text of the UK and the US, read side by side; the rest common practice, no source',
 };

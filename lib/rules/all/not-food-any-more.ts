@@ -3,6 +3,7 @@ import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const notFoodAnyMoreReason: RuleReason = {
+  topic: 'condition',
   why: 'Meat that smells sour, is green along the bone or has flies’ eggs or maggots on it was too warm for too long. No trimming, washing or grinding makes it food again, and it must not come near other people’s meat. The shop shows it to the hunter, takes a picture, and disposes of it as the local code says.',
   source: 'common practice, no source; cold at 41 F (5 C): FDA Food Code',
 };

@@ -15,6 +15,7 @@ function barred(order: RuledOrder): readonly Barred[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const notIntoASharedBatchReason: RuleReason = {
+  topic: 'made-things',
   why: 'What goes into a shared batch goes into everybody’s packets. An animal from a disease zone or with a test open, one that was gut-shot or came in dirty, and bear or boar, which can carry worms that only thorough cooking kills, are worked by themselves, last in the day, with the machines cleaned after.',
   source: 'Michigan State University Extension, 2022; CDC MMWR 73(20), 2024; otherwise common practice, no source',
 };

@@ -49,6 +49,7 @@ function suggestions(found: Contradiction, order: RuledOrder): readonly Suggesti
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const noteAgainstAChoiceReason: RuleReason = {
+  topic: 'cutting',
   why: 'A note is read by a person at the bench, a choice by everyone who prepares the work. Where the two say different things nobody can know which was meant, so somebody reads it, and asks, before a knife is lifted.',
   source: 'common practice, no source',
 };

@@ -66,6 +66,7 @@ function suggestions(data: Held, order: RuledOrder): readonly Suggestion[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const overTheBorderReason: RuleReason = {
+  topic: 'paper-and-law',
   why: 'Many states and countries let deer and their kind come in only as boned or wrapped meat, a hide without its head, antlers on a cleaned skull plate and finished mounts, so that no disease travels with brain and spine. It is checked on the road. The rule of the place you go to counts as well as that of the place you come from; look it up, or ask its wildlife authority.',
   source: 'parts that may move: Missouri 3 CSR 10-4.135 and near-identical elsewhere; what this shop goes by is on its page of the law',
 };

@@ -21,6 +21,7 @@ function undivided(order: RuledOrder): readonly Whole[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const pairsDoNotDivideReason: RuleReason = {
+  topic: 'packing-and-bill',
   why: 'An animal has two fillets, two loins and two of every leg. Two people who share alike take one each; three cannot, nor two of whom one has more. Sliced, diced or ground meat divides by weight to the packet; a whole piece goes to one of them and is weighed against the rest.',
   source: 'common practice, no source',
 };

@@ -15,6 +15,7 @@ function lean({ instructions: { mince }, plan }: RuledOrder): readonly Lean[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const pattiesWithoutFatReason: RuleReason = {
+  topic: 'cutting',
   why: 'Ground game has hardly any fat of its own, and fat is what holds a patty together and keeps it moist. With less than about a tenth it crumbles on the grill. Loose in a packet the same meat is fine for sauces and stews, and fat can be mixed in at home.',
   source: 'common practice, no source; the tenth is judgement',
 };

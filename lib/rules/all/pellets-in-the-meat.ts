@@ -15,6 +15,7 @@ function shot({ plan, circumstances: { shotWith } }: RuledOrder): readonly Shot[
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const pelletsInTheMeatReason: RuleReason = {
+  topic: 'health',
   why: 'Shot and buckshot spread: one pellet breaks a tooth, and a steel one breaks the grinder. In a piece that is diced by hand the cutter feels it; in a tub of trim nobody does. Lead ones leave lead besides, which children and pregnant women should not eat.',
   source: 'common practice, no source; lead: Minnesota DNR 2008, UK FSA',
 };

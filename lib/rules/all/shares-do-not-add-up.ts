@@ -40,6 +40,7 @@ function suggestions({ shares, percent }: Sum, order: RuledOrder): readonly Sugg
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const sharesDoNotAddUpReason: RuleReason = {
+  topic: 'packing-and-bill',
   why: 'An animal that is shared is divided by weight when it is packed, and all of it has to go to somebody. Shares that make more than the whole promise meat twice; shares that make less leave meat on the table with no name on it.',
   source: 'common practice, no source',
 };

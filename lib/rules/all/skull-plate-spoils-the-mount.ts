@@ -15,6 +15,7 @@ function spoilt({ instructions: { keep }, plan }: RuledOrder): readonly Trophy[]
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const skullPlateSpoilsTheMountReason: RuleReason = {
+  topic: 'trophy',
   why: 'Sawing a skull plate means sawing through the skin of the face, and a shoulder mount is made of that very skin. For a mount the head stays on the cape, whole, and the taxidermist takes the antlers out. Only where he has said that he skins the head first does the plate go with it.',
   source: 'common practice, no source',
 };

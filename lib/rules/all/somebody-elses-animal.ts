@@ -3,6 +3,7 @@ import { type RuleExamples, type RuleReason, defineRule } from '../rule';
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const somebodyElsesAnimalReason: RuleReason = {
+  topic: 'paper-and-law',
   why: 'The tag belongs to whoever killed the animal. Somebody who brings a friend’s deer usually has to carry a note signed by that friend, with name, licence and tag number, and the shop keeps it with its records for the day an officer asks. Your local rule decides what must be on it.',
   source: 'common practice, no source; from whom an animal was received: for example South Dakota ARSD 41:06:03:11, 50 CFR 20.36 for migratory birds',
 };

@@ -15,6 +15,7 @@ function tough({ instructions, circumstances, plan }: RuledOrder): readonly Toug
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const steaksOfARuttingMaleReason: RuleReason = {
+  topic: 'cutting',
   why: 'An old male in the rut has run, fought and fasted for weeks; his leg muscles are coarse and dark, and the taste is strong. Steaks of them are easier to eat when the fibres are broken by the tenderiser, and ground or stewed the difference goes away.',
   source: 'common practice, no source',
 };

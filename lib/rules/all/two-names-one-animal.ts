@@ -14,6 +14,7 @@ function twoNames({ instructions: { shares }, circumstances: { hunterName } }: R
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const twoNamesOneAnimalReason: RuleReason = {
+  topic: 'packing-and-bill',
   why: 'Every packet carries one label. Two names on an order may be a couple with one freezer, or two hunters who will stand at the counter on different days and each want their half. Said beforehand it is two stacks of packets; said afterwards it is an argument.',
   source: 'common practice, no source',
 };

@@ -46,6 +46,7 @@ function suggestions({ earliest, what }: TooSoon, order: RuledOrder): readonly S
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const wantedTooSoonReason: RuleReason = {
+  topic: 'packing-and-bill',
   why: 'A carcass has to hang, be cut in its turn and freeze through before it can be handed over, and smoked or dried things wait for their batch and then for the smokehouse. No hurry shortens a cure or a smoke. Plain cuts can nearly always be collected first.',
   source: 'common practice, no source; the days are the shop’s own',
 };

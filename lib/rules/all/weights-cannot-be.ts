@@ -23,6 +23,7 @@ function impossible({ instructions, plan, circumstances: { weights } }: RuledOrd
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const weightsCannotBeReason: RuleReason = {
+  topic: 'packing-and-bill',
   why: 'An animal only ever gets lighter: gutted, skinned, hung, boned, trimmed, packed. Where a later weight is more than an earlier one can give, a scale was read wrong, a tare forgotten, or somebody else’s meat is in the tub. Found at the table it is weighed again in a minute; found on the bill it costs the customer’s trust.',
   source: 'mass is conserved; boneless at most 85 percent of hanging: common practice, no source',
 };

@@ -19,6 +19,7 @@ function unsure(order: RuledOrder): readonly (readonly PlannedProduct[])[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const whichIsMadeFirstReason: RuleReason = {
+  topic: 'made-things',
   why: 'No scale knows before the knife how much there will be to grind. When it turns out less than hoped for, something comes out smaller or not at all. Without an order of priority the cutter has to choose, and is blamed for it; with one, it is printed on the sheet and kept to.',
   source: 'common practice, no source',
 };

@@ -19,6 +19,7 @@ function lost({ plan }: RuledOrder): readonly Lost[] {
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const woundsCostMeatReason: RuleReason = {
+  topic: 'condition',
   why: 'A hit part loses what is bruised, full of hair or splintered, from a trim round the hole to the whole part. That meat cannot be given out, so everything cut from the animal is a little less; it is better to hear it before the cutting than to wonder after it.',
   source: 'the forecast of this animal: 15, 50 or 100 percent of a part hit lightly, heavily or lost, judgement; 13.9 percent of shot antelope as a whole, CHEV1971',
 };
