@@ -13,7 +13,7 @@ export function formFacts(values: OrderFormValues, shop: OrderFormShop): OrderFa
   const animal = describedAnimal(values, shop);
   if (!animal) return null;
   const { arrival, hangingGrams } = shop.found ?? { arrival: null, hangingGrams: null };
-  return { stage: arrival ? 'receiving' : 'order', animal, arrival, hangingGrams, instructions: describedInstructions(values, shop) };
+  return { stage: arrival ? 'receiving' : 'order', animal, arrival, hangingGrams, instructions: describedInstructions(values, shop), hunterName: values.hunter.name };
 }
 
 /** Forecast and plan of the form as it stands, or null until a species is chosen. Needs no rules. */

@@ -4,7 +4,8 @@ import { NO_PLACE } from '@/lib/law';
 import { isCurrency, type Currency } from '@/lib/units';
 import { ruleChangesSchema } from './rule-changes';
 import { shopLawSchema } from './shop-law';
-import { lineOf, optionalLine, optionalLines } from './text-fields';
+import { FIRST_TERMS, shopTermsFields } from './shop-terms';
+import { lineOf, optionalLine, optionalLines, wholeNumber } from './text-fields';
 
 export const SHOP_UNITS = ['lb', 'kg'] as const;
 export const PAPERS = ['letter', 'a4'] as const;
@@ -39,11 +40,7 @@ export const placeFields = {
 
 export const shopName = lineOf({ missing: 'Enter the name of the shop', longest: 80 });
 
-/** A number of days as typed in a form or as stored. */
-const daysBetween = (least: number, most: number) => z
-  .union([z.string(), z.number()], 'Enter a number of days')
-  .transform((typed) => (typeof typed === 'number' ? typed : /^\s*\d{1,4}\s*$/.test(typed) ? Number(typed) : Number.NaN))
-  .pipe(z.int('Enter a whole number of days, for example 7').min(least, `Enter at least ${least} ${least === 1 ? 'day' : 'days'}`).max(most, `Enter at most ${most} days`));
+const daysBetween = (least: number, most: number) => wholeNumber({ what: 'a number of days', example: '7', least, most, unit: 'days' });
 const days = daysBetween(1, 365);
 
 /** Counties or management units, one a line in a form, a list when stored. Each is kept once. */
@@ -75,6 +72,7 @@ export const shopSettingsSchema = z.object({
   hangHide: z.enum(['off', 'on'], 'Choose how carcasses hang').default('off'),
   /** Muscle is trimmed clean of all fat and membrane. */
   closeTrim: z.preprocess((typed) => typed === true || typed === 'on', z.boolean()),
+  ...shopTermsFields,
   /** Whom a hunter asks: a name, a number, hours. */
   questionsContact: optionalLine(120),
   /** The place whose law the shop chose, and what it changed of it. */
@@ -107,6 +105,7 @@ export function firstShopSettings(
     hangDays: null,
     hangHide: 'off',
     closeTrim: false,
+    ...FIRST_TERMS,
     questionsContact: '',
     law: NO_PLACE,
     ruleChanges: {},

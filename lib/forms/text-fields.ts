@@ -16,3 +16,14 @@ export function optionalLine(longest: number) {
 export function optionalLines(longest: number) {
   return z.string().transform(tidyLines).pipe(z.string().max(longest, `Shorten this to ${longest} characters`));
 }
+
+type Whole = { readonly what: string; readonly example: string; readonly least: number; readonly most: number; readonly unit: 'days' | 'percent' };
+
+/** A whole number as typed in a form or as stored. `what` says what to enter: 'a number of days'. */
+export function wholeNumber({ what, example, least, most, unit }: Whole) {
+  const one = unit === 'days' && least === 1 ? 'day' : unit;
+  return z
+    .union([z.string(), z.number()], `Enter ${what}`)
+    .transform((typed) => (typeof typed === 'number' ? typed : /^\s*\d{1,4}\s*$/.test(typed) ? Number(typed) : Number.NaN))
+    .pipe(z.int(`Enter a whole number of ${unit}, for example ${example}`).min(least, `Enter at least ${least} ${one}`).max(most, `Enter at most ${most} ${unit}`));
+}

@@ -15,6 +15,17 @@ export const demoShopDetails = {
   collectWithinDays: 7,
   questionsContact: 'Ilse at the counter, 555 0140, 8 to 6',
   diseaseZones: ['Osmer County'],
+  hangDays: 6,
+  plainDays: 14,
+  madeDays: 28,
+  mixedOnly: ['summer-sausage'],
+  allergens: {
+    'fresh-sausage': ['mustard'],
+    'snack-sticks': ['milk', 'soy'],
+    'summer-sausage': ['milk', 'mustard'],
+    jerky: ['gluten', 'soy'],
+  },
+  mostFatPercent: 25,
 } as const;
 
 export const demoStaff = {

@@ -2,6 +2,7 @@
 
 import { redirect } from 'next/navigation';
 import { requireStaff } from '@/lib/auth/current-staff';
+import { nestEntries } from '@/lib/forms';
 import { saveShopSettings } from '@/lib/workflows/shop-settings';
 import type { FormAnswer } from '../../_components/kept-form';
 import { typedTexts } from '../../_components/typed-texts';
@@ -11,7 +12,7 @@ export async function saveSettingsAction(_before: FormAnswer, data: FormData): P
   const actor = await requireStaff('shop.settings');
   const typed = typedTexts(data);
   const version = fieldNumber(data, 'baseVersion');
-  const outcome = await saveShopSettings(actor, typed, version);
+  const outcome = await saveShopSettings(actor, nestEntries(data), version);
   if (!outcome.ok) return { ...outcome, values: typed };
   redirect(`/staff/settings?done=saved&version=${version + 1}`);
 }

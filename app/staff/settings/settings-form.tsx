@@ -6,6 +6,7 @@ import { FormProblems } from '../../_components/form-problems';
 import { useKeptForm, type FormAnswer } from '../../_components/kept-form';
 import { PlaceFields, RadioField, SelectField, TextField } from '../../_components/place-fields';
 import { saveSettingsAction } from './actions';
+import { MadeThings } from './made-things';
 
 type Choice = { readonly value: string; readonly text: string };
 
@@ -15,9 +16,13 @@ type SettingsFormProps = {
   readonly currencies: readonly Choice[];
   readonly timeZones: readonly Choice[];
   readonly locales: readonly Choice[];
+  /** What the shop may make. */
+  readonly products: readonly Choice[];
+  /** What ground meat is called here. */
+  readonly mince: string;
 };
 
-export function SettingsForm({ settings, currencies, timeZones, locales }: SettingsFormProps) {
+export function SettingsForm({ settings, currencies, timeZones, locales, products, mince }: SettingsFormProps) {
   const { answer, pending, form } = useKeptForm(saveSettingsAction, settings);
   return (
     <form {...form} className="stack loose">
@@ -101,6 +106,7 @@ export function SettingsForm({ settings, currencies, timeZones, locales }: Setti
           <span>We trim to clean muscle: all fat and membrane off</span>
         </label>
       </section>
+      <MadeThings answer={answer} products={products} mince={mince} />
       <div className="buttons">
         <button className="button primary" disabled={pending}>
           Save the settings
