@@ -101,7 +101,6 @@ export {
 } from './shop-settings';
 export { lawFormValues, lawReader, parseLawForm, shopLawSchema } from './shop-law';
 export { termsEntries, termsOf } from './shop-terms';
-export { allergenWord } from './allergen-words';
 export { isUserName, newStaffSchema, normalizeUserName, setUpSchema, type NewStaff, type SetUp } from './staff';
 export { figureText, weightFigure } from './figure-text';
 export { packBalance, type PackBalance } from './pack-balance';

@@ -37,10 +37,13 @@ export function mend(values: OrderFormValues, edits: readonly Edit[], shop: Form
   return withInstructions(values, applyEdits(describedInstructions(values, shop), edits), shop);
 }
 
-/** Findings of the form as it stands; none until a species is chosen. A plan already made of it is taken as it is. */
+/**
+ * Findings of the form as it stands, as far as whoever writes it can settle them; none until a species is chosen. A plan
+ * already made of it is taken as it is.
+ */
 export function findingsOf(values: OrderFormValues, shop: OrderFormShop, planned = planForm(values, shop)): readonly Finding[] {
   const order = formFacts(values, shop);
-  return order && planned ? findingsOn(order, planned, shop) : [];
+  return order && planned ? findingsOn(order, planned, shop).filter(({ whom }) => whom === 'hunter') : [];
 }
 
 /** Forecast, plan and findings of the form as it stands, or null until a species is chosen. Never throws on what people type. */

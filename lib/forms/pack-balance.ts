@@ -8,20 +8,19 @@ export type PackBalance = Balance & {
 };
 
 /**
- * Adds up the packing table as it is typed and holds it against the weight on the rail, in grams. Never throws on what
- * people type.
+ * Adds up the packing table as it is typed, in grams. Never throws on what people type.
  *
- * @example packBalance([row], { 'line-1': '3 lb' }, { hangingGrams: 1000, unit: 'lb', locale: 'en-US' }).alarm // '3.0 lb of own meat is more than the 2.2 lb that hung. Look ...'
+ * @example packBalance([row], { 'line-1': '3 lb' }, { unit: 'lb', locale: 'en-US' }).ownGrams // 1361
  */
 export function packBalance(
   rows: readonly PackRow[],
   typed: Readonly<Record<string, string>>,
-  scale: { readonly hangingGrams: number; readonly unit: WeightUnit; readonly locale: string },
+  scale: { readonly unit: WeightUnit; readonly locale: string },
 ): PackBalance {
   const filled = rows.map(({ lineKey }) => ({ lineKey, text: (typed[lineKey] ?? '').trim() })).filter(({ text }) => text !== '');
   const weighings = filled.flatMap(({ lineKey, text }) => {
     const weight = parseWeight(text, scale);
     return weight.ok ? [{ lineKey, grams: weight.value }] : [];
   });
-  return { ...balanceOf(rows, weighings, scale), unread: filled.length - weighings.length };
+  return { ...balanceOf(rows, weighings), unread: filled.length - weighings.length };
 }

@@ -33,6 +33,6 @@ export {
 } from './order-states';
 export { farOff, lookAgain, rowName } from './look-again';
 export { addedGramsOf, balanceOf, type Balance } from './pack-balance';
-export { answersTo, newQuestions } from './questions';
+export { answersTo, firstStop, newQuestions } from './questions';
 export { foldForSearch, searchKeyOf, searchTerms, tagKey } from './search-key';
 export { isForHunter, timelineWords } from './timeline-words';

@@ -1,7 +1,7 @@
-import { type WeightUnit, formatWeight, roundHalfUp } from '@/lib/units';
+import { roundHalfUp } from '@/lib/units';
 import type { PackRow, Weighing } from './bill-facts';
 
-/** What was packed, held against what hung. Grams. */
+/** What was packed, added up. Grams. */
 export type Balance = {
   /** Everything weighed. */
   readonly packedGrams: number;
@@ -9,8 +9,6 @@ export type Balance = {
   readonly addedGrams: number;
   /** The hunter's own meat: without what was added, and without offal and bones kept besides. */
   readonly ownGrams: number;
-  /** A sentence where more of the animal is packed than hung; null while that is possible. */
-  readonly alarm: string | null;
 };
 
 /**
@@ -22,12 +20,8 @@ export function addedGramsOf(row: Pick<PackRow, 'addedGrams'> & { readonly expec
   return row.expected.likely > 0 ? roundHalfUp(grams * row.addedGrams, row.expected.likely) : 0;
 }
 
-/** Adds up the weighings of an order and holds its own meat against the weight on the rail. Weighings of no row are passed over. */
-export function balanceOf(
-  rows: readonly PackRow[],
-  weighings: readonly Pick<Weighing, 'lineKey' | 'grams'>[],
-  { hangingGrams, unit, locale }: { readonly hangingGrams: number; readonly unit: WeightUnit; readonly locale: string },
-): Balance {
+/** Adds up the weighings of an order. Weighings of no row are passed over. */
+export function balanceOf(rows: readonly PackRow[], weighings: readonly Pick<Weighing, 'lineKey' | 'grams'>[]): Balance {
   const rowOf = new Map(rows.map((row) => [row.lineKey, row]));
   let packedGrams = 0;
   let addedGrams = 0;
@@ -41,10 +35,5 @@ export function balanceOf(
     addedGrams += added;
     ownGrams += grams - added;
   }
-  const words = (grams: number): string => formatWeight(grams, unit, locale);
-  const alarm =
-    ownGrams > hangingGrams
-      ? `${words(ownGrams)} of own meat is more than the ${words(hangingGrams)} that hung. Look for a lug of another animal or a wrong unit, and weigh again.`
-      : null;
-  return { packedGrams, addedGrams, ownGrams, alarm };
+  return { packedGrams, addedGrams, ownGrams };
 }

@@ -36,3 +36,8 @@ export function answersTo(finding: Finding): readonly Suggestion[] {
     ? [...finding.suggestions, { label: 'Leave it as I asked', consequence: 'The butcher does what can be done.', edits: [] }]
     : finding.suggestions;
 }
+
+/** The stop that is told where something is refused: the worst of those that stand, but for those known by key. */
+export function firstStop(findings: readonly Finding[], known: readonly string[] = []): Finding | undefined {
+  return findings.find(({ severity, key }) => severity === 'stop' && !known.includes(key));
+}

@@ -5,20 +5,36 @@ import type { DatabaseTransaction } from '@/lib/db/client';
 import { type StoredOrder, addQuestions, withdrawQuestions } from '@/lib/db/orders';
 import type { OrderFormShop, QuestionOption } from '@/lib/forms';
 import type { Edit } from '@/lib/instructions';
-import { type Assessment, answersTo, assessOrder, newQuestions } from '@/lib/orders';
+import { type Assessment, answersTo, balanceOf, findingsOn, newQuestions, packRows, planAnimal } from '@/lib/orders';
 import type { Finding, Stage } from '@/lib/rules';
 
-/** The stage at which an order's rules run now. */
-export function stageOf(order: Pick<StoredOrder, 'arrival'>): Stage {
-  return order.arrival ? 'receiving' : 'order';
+/** The stage at which an order's rules run while it stands where it does: what is next is what they are asked about. */
+export function stageOf({ arrival, state }: Pick<StoredOrder, 'arrival' | 'state'>): Stage {
+  switch (state) {
+    case 'booked':
+    case 'cancelled':
+      return arrival ? 'receiving' : 'order';
+    case 'received':
+    case 'hanging':
+    case 'on-hold':
+      return 'receiving';
+    case 'on-the-bench':
+      return 'cutting';
+    case 'packed':
+      return 'packing';
+    case 'ready':
+    case 'collected':
+      return 'release';
+  }
 }
 
-/** Forecast, plan and findings of a stored order, at its own stage or a named one. */
+/** Forecast, plan and findings of a stored order with its weighings, at its own stage or a named one. */
 export function assessStored(order: StoredOrder, shop: OrderFormShop, stage: Stage = stageOf(order)): Assessment {
-  return assessOrder(
-    { stage, animal: order.animal, arrival: order.arrival, hangingGrams: order.hangingGrams, instructions: order.instructions },
-    shop,
-  );
+  const { animal, arrival, hangingGrams, instructions, weighings } = order;
+  const planned = planAnimal({ animal, arrival, hangingGrams, instructions }, shop);
+  const { ownGrams } = balanceOf(packRows(instructions, planned.plan, shop.country), weighings);
+  const facts = { stage, animal, arrival, hangingGrams, instructions, hunterName: order.hunter.name, ownPackedGrams: weighings.length > 0 ? ownGrams : null };
+  return { ...planned, findings: findingsOn(facts, planned, shop) };
 }
 
 /**
@@ -32,10 +48,7 @@ export async function settleQuestions(
 ): Promise<number> {
   if (!order.arrival) return 0;
   const { findings } = assessStored(order, shop);
-  const whenSent = assessOrder(
-    { stage: 'order', animal: order.animal, arrival: null, hangingGrams: null, instructions: order.instructions },
-    shop,
-  ).findings;
+  const whenSent = assessStored({ ...order, arrival: null, hangingGrams: null }, shop, 'order').findings;
   const open = order.questions.filter((question) => question.answeredAt === null);
   const gone = open.filter((question) => !isAskedRight(question.options, findings.find(({ key }) => key === question.findingKey)));
   const fresh = newQuestions({

@@ -10,7 +10,7 @@ import { type Assessment, addedGramsOf, animalWords, billFacts, canStep, packRow
 import { type Bill, priceOrder } from '@/lib/pricing';
 import { formatDay, formatMoney } from '@/lib/units';
 import { assessStored } from './assess-stored';
-import { changing, orderForChange, refuseWithin, saveChange } from './change-order';
+import { changing, orderForChange, refuseStop, refuseWithin, saveChange } from './change-order';
 import { dayIn, momentWords } from './clock';
 import { invoicePapersOf } from './invoice-papers';
 import { type Outcome, refuse, refuseFields } from './outcome';
@@ -36,7 +36,7 @@ export function billOf(order: StoredOrder, assessment: Assessment, shop: OrderFo
   );
 }
 
-/** Issues the invoice of a packed animal under the next number of the year's series; it never changes afterwards. */
+/** Issues the invoice of a packed animal under the next number of the year's series; it never changes afterwards. A stop refuses. */
 export async function issueInvoice(actor: StaffActor, number: string, baseVersion: number): Promise<Outcome> {
   requirePermission(actor, 'invoice.issue');
   const settings = await shopSettings();
@@ -46,7 +46,8 @@ export async function issueInvoice(actor: StaffActor, number: string, baseVersio
     const order = await orderForChange(transaction, { number }, baseVersion);
     if (order.invoice) refuseWithin('The invoice has been issued already.');
     if (!canStep(order.state, 'bill')) refuseWithin(`This animal is ${stateWords(order.state)}; the invoice follows once it is packed and weighed.`);
-    const assessment = assessStored(order, shop);
+    const assessment = assessStored(order, shop, 'billing');
+    refuseStop(assessment, 'The invoice is not issued.');
     const bill = billOf(order, assessment, shop);
     const [unpriced] = bill.unpriced;
     if (unpriced) refuseWithin(`The price list has no price for ${unpriced.id}. Add it under Prices, then issue the invoice.`);

@@ -15,7 +15,8 @@ import {
 } from '@/lib/db/orders';
 import { type FieldErrors, type OrderDraft, type OrderFormShop, type OrderFormValues, parseOrderForm } from '@/lib/forms';
 import { type Instructions, applyEdits } from '@/lib/instructions';
-import { assessOrder, isChangeable, searchKeyOf, stateWords } from '@/lib/orders';
+import { type Assessment, firstStop, isChangeable, searchKeyOf, stateWords } from '@/lib/orders';
+import type { Finding } from '@/lib/rules';
 import { assessStored, settleQuestions, signatureName } from './assess-stored';
 import { momentWords } from './clock';
 import { type Outcome, type Refusal, refuse, refuseFields } from './outcome';
@@ -175,18 +176,19 @@ async function saveInstructions(
 
 /** A stop that stood before may stand on (it is a question by then); a new one is refused. */
 function refuseStops(draft: OrderDraft, order: StoredOrder, shop: OrderFormShop): void {
-  const before = new Set(assessStored(order, shop).findings.map((finding) => finding.key));
-  const animal = order.arrival ? order.animal : draft.animal;
-  const after = assessOrder(
-    {
-      stage: order.arrival ? 'receiving' : 'order',
-      animal,
-      arrival: order.arrival,
-      hangingGrams: order.hangingGrams,
-      instructions: draft.instructions,
-    },
-    shop,
-  ).findings;
-  const stop = after.find((finding) => finding.severity === 'stop' && !before.has(finding.key));
-  if (stop) refuseWithin(`${stop.message} Choose one of the ways out shown there, then send again.`);
+  const before = assessStored(order, shop).findings.map((finding) => finding.key);
+  const changed = { ...order, animal: order.arrival ? order.animal : draft.animal, instructions: draft.instructions, hunter: draft.hunter };
+  const stop = firstStop(assessStored(changed, shop).findings, before);
+  if (stop) refuseWithin(withWaysOut(stop));
+}
+
+/** Undoes the transaction where a stop stands against a step; what does not happen is said before its sentence. */
+export function refuseStop({ findings }: Pick<Assessment, 'findings'>, notDone: string): void {
+  const stop = firstStop(findings);
+  if (stop) refuseWithin(`${notDone} ${stop.message}`);
+}
+
+/** A stop against sending a form: its sentence, and that the form shows what clears it. */
+export function withWaysOut({ message }: Pick<Finding, 'message'>): string {
+  return `${message} Choose one of the ways out shown there, then send again.`;
 }

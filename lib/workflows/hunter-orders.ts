@@ -12,11 +12,11 @@ import { latestTariff } from '@/lib/db/tariffs';
 import { type NameBook, type TargetId, nameBook, targetName } from '@/lib/cuts';
 import { type PlanView, planView } from '@/lib/documents';
 import { type OrderFormShop, type OrderFormValues, type ShopSettings, capital, formValuesOf, parseOrderForm, pricedSpecies } from '@/lib/forms';
-import { type ArrivalDetails, type Assessment, animalWords, assessOrder, formatOrderNumber, isChangeable, isForHunter, makeOrderNumber, packRows, searchKeyOf, stateWords, timelineWords } from '@/lib/orders';
+import { type ArrivalDetails, type Assessment, animalWords, assessOrder, firstStop, formatOrderNumber, isChangeable, isForHunter, makeOrderNumber, packRows, searchKeyOf, stateWords, timelineWords } from '@/lib/orders';
 import type { Tariff } from '@/lib/pricing';
 import type { Currency } from '@/lib/units';
 import { assessStored } from './assess-stored';
-import { type ChangeOutcome, answerWithOption, changeWholeOrder } from './change-order';
+import { type ChangeOutcome, answerWithOption, changeWholeOrder, withWaysOut } from './change-order';
 import { type InvoicePapers, invoicePapersOf } from './invoice-papers';
 import { type Outcome, type Refusal, refuse, refuseFields } from './outcome';
 import { shopView } from './shop-view';
@@ -98,10 +98,8 @@ export async function placeOrder(
   const formDigest = createHash('sha256').update(JSON.stringify({ animal, instructions, hunter })).digest('hex');
   // A lost answer is given again before any rule: a zone added since must not refuse what is booked.
   if ((await loadOrder(database(), { formKey }))?.formDigest === formDigest) return { ok: true, token: link.token };
-  const stop = assessOrder({ stage: 'order', animal, arrival: null, hangingGrams: null, instructions }, view).findings.find(
-    (finding) => finding.severity === 'stop',
-  );
-  if (stop) return { ...refuse(`${stop.message} Choose one of the ways out shown there, then send again.`), values };
+  const stop = firstStop(assessOrder({ stage: 'order', animal, arrival: null, hangingGrams: null, instructions, hunterName: hunter.name }, view).findings);
+  if (stop) return { ...refuse(withWaysOut(stop)), values };
 
   const tariff = await latestTariff(database());
   const at = now();

@@ -17,6 +17,7 @@ import {
   timelineWords,
 } from '@/lib/orders';
 import type { Bill } from '@/lib/pricing';
+import type { Stage } from '@/lib/rules';
 import { assessStored } from './assess-stored';
 import { billOf } from './bill-order';
 import { invoicePapersOf, paidMinor } from './invoice-papers';
@@ -64,14 +65,14 @@ export type StaffOrder = {
   readonly shop: ShopSettings;
 };
 
-/** One order by its number, or null. */
-export async function readOrder(actor: StaffActor, number: string): Promise<StaffOrder | null> {
+/** One order by its number, or null; what the rules say of it is of the stage it stands at, or of the one it is opened for. */
+export async function readOrder(actor: StaffActor, number: string, stage?: Stage): Promise<StaffOrder | null> {
   requirePermission(actor, 'order.read');
   const order = await loadOrder(database(), { number });
   if (!order) return null;
   const settings = await shopSettings();
   const shop = await shopView(settings);
-  const assessment = assessStored(order, shop);
+  const assessment = assessStored(order, shop, stage);
   const papers = invoicePapersOf(order, settings);
   const seesMoney = can(actor, 'prices.read');
   return {

@@ -4,7 +4,7 @@ import type { StoredOrder } from '@/lib/db/orders';
 import { type OrderFormShop, tidyLine } from '@/lib/forms';
 import { type OrderStep, canStep, stateWords, stepFrom } from '@/lib/orders';
 import { assessStored } from './assess-stored';
-import { changing, orderForChange, refuseWithin, saveChange } from './change-order';
+import { changing, orderForChange, refuseStop, refuseWithin, saveChange } from './change-order';
 import { type Outcome, refuse, refuseFields } from './outcome';
 import { shopSettings } from './shop-settings';
 import { shopView } from './shop-view';
@@ -47,8 +47,7 @@ function isPlainStep(step: OrderStep): step is PlainStep {
 }
 
 function refuseTheKnife(order: StoredOrder, shop: OrderFormShop, actor: StaffActor): void {
-  const stop = assessStored(order, shop, 'cutting').findings.find((finding) => finding.severity === 'stop');
-  if (stop) refuseWithin(`The knife stays down. ${stop.message}`);
+  refuseStop(assessStored(order, shop, 'cutting'), 'The knife stays down.');
   const open = order.questions.filter((question) => question.answeredAt === null).length;
   if (open > 0) {
     const wayOn = can(actor, 'order.answer') ? 'call and answer for them' : 'ask the counter';

@@ -50,14 +50,6 @@ test('weights far off the forecast and rows left empty are asked back once, and 
   expect((await open(number)).weighings.map(({ lineKey }) => lineKey)).toEqual(['line-1', 'product:fresh-sausage']);
 });
 
-test('more of its own meat is not packed than hung', async () => {
-  const { number } = await packed(sausage);
-  const refused = await savePacking(cutter, number, await versionOf(number), [...weighed('line-1', '50'), ...weighed('pool:mince', '46.5')]);
-  expect(refused).toMatchObject({ ok: false, message: expect.stringMatching(/^96\.5 lb of own meat is more than the 96\.0 lb that hung\. Look for/) });
-  // Of the sausage a quarter is pork, which never hung.
-  expect(await savePacking(cutter, number, await versionOf(number), [...weighed('line-1', '90'), ...weighed('product:fresh-sausage', '7'), right])).toEqual({ ok: true });
-});
-
 test('an animal that has not been on the bench is not weighed out, and nothing weighed is nothing saved', async () => {
   const { number } = await place();
   await receive(number);

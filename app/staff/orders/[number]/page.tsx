@@ -5,10 +5,12 @@ import { RangeBar } from '@/app/_components/range-bar';
 import { WhereItGoesFigure } from '@/app/_components/where-it-goes';
 import { momentWords } from '@/app/staff/_components/moments';
 import { OrderChart } from '@/app/staff/_components/order-chart';
+import { FindingCards } from '@/app/staff/_components/finding-cards';
 import { StateTag } from '@/app/staff/_components/state-tag';
 import '@/app/staff/_components/counter.css';
 import { can } from '@/lib/access';
 import { capital } from '@/lib/forms';
+import { hasStop } from '@/lib/rules';
 import type { StaffOrder } from '@/lib/workflows/read-order';
 import { AnimalFacts } from './animal-facts';
 import { InstructionTable } from './instruction-table';
@@ -28,14 +30,15 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
   const { assessment, questions, shop, hunter, planView } = order;
   const open = questions.filter((question) => question.answeredAt === null);
   const answered = questions.filter((question) => question.answeredAt !== null);
-  const standing = isCut(order) ? [] : assessment.findings;
+  const standing = isClosed(order) ? [] : assessment.findings;
   // What has been asked of the hunter stands among the questions.
   const asked = new Set(open.map((question) => question.findingKey));
   const findings = standing.filter((finding) => !asked.has(finding.key));
-  const stops = findings.filter((finding) => finding.severity === 'stop');
-  const others = findings.filter((finding) => finding.severity !== 'stop');
+  const forShop = findings.filter((finding) => finding.whom === 'shop');
+  const stops = findings.filter((finding) => finding.whom === 'hunter' && finding.severity === 'stop');
+  const others = findings.filter((finding) => finding.whom === 'hunter' && finding.severity !== 'stop');
   const title = `${order.numberText} ${hunter.name}`;
-  const said = doneWords(done, open.length);
+  const said = doneWords(done, { open: open.length, forShop: forShop.filter((finding) => finding.severity !== 'note').length });
   const printed = typeof sheet === 'string' && /^\d{1,3}$/.test(sheet) ? Number(sheet) : null;
 
   return (
@@ -87,7 +90,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
       <OrderForms order={{ number: order.number, version: order.version }} title={title}>
         <section className="panel raised" aria-label="What comes next">
           {order.state === 'cancelled' ? <p>This order was cancelled.</p> : <Way state={order.state} />}
-          <NextSteps order={order} staff={staff} isBlocked={stops.length > 0 || open.length > 0} />
+          <NextSteps order={order} staff={staff} isBlocked={hasStop(findings) || open.length > 0} />
           {order.handover && (
             <p>
               Collected by <b>{order.handover.collectedBy}</b>, {momentWords(order.handover.at, shop)}; handed over by {order.handover.by}.
@@ -95,12 +98,12 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
           )}
         </section>
 
-        {stops.length > 0 && (
-          <div className="findings">
-            {stops.map((finding) => (
-              <FindingCard key={finding.key} severity="stop" title={finding.title} message={finding.message} ruleId={finding.ruleId} />
-            ))}
-          </div>
+        <FindingCards findings={stops} />
+        {forShop.length > 0 && (
+          <section className="stack" aria-labelledby="for-shop">
+            <h2 id="for-shop">For the shop</h2>
+            <FindingCards findings={forShop} />
+          </section>
         )}
 
         <div className="split">
@@ -134,11 +137,7 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
             {others.length > 0 && (
               <section className="section" aria-labelledby="findings">
                 <h2 id="findings">Worth knowing</h2>
-                <div className="findings">
-                  {others.map((finding) => (
-                    <FindingCard key={finding.key} severity={finding.severity} title={finding.title} message={finding.message} ruleId={finding.ruleId} />
-                  ))}
-                </div>
+                <FindingCards findings={others} />
               </section>
             )}
 
@@ -231,18 +230,19 @@ export default async function OrderPage({ params, searchParams }: PageProps<'/st
   );
 }
 
-/** Once the knife has started, what the rules say is past mending. */
-function isCut({ state }: Pick<StaffOrder, 'state'>): boolean {
-  return state === 'packed' || state === 'ready' || state === 'collected' || state === 'cancelled';
+/** Of an order that is over, nothing can be mended. */
+function isClosed({ state }: Pick<StaffOrder, 'state'>): boolean {
+  return state === 'collected' || state === 'cancelled';
 }
 
-function doneWords(done: string | string[] | undefined, open: number): string | null {
+function doneWords(done: string | string[] | undefined, { open, forShop }: { readonly open: number; readonly forShop: number }): string | null {
+  const shop = forShop === 0 ? '' : forShop === 1 ? ' One thing is for the shop to settle.' : ` ${forShop} things are for the shop to settle.`;
   const goes = open === 0 ? 'Nothing has to be asked.' : open === 1 ? 'One question goes to the hunter.' : `${open} questions go to the hunter.`;
   switch (done) {
     case 'received':
-      return `Taken in. ${goes}`;
+      return `Taken in. ${goes}${shop}`;
     case 'weighed':
-      return `Weighed on the rail. ${goes}`;
+      return `Weighed on the rail. ${goes}${shop}`;
     case 'hold':
       return 'On hold: the knife stays down until the hold is lifted.';
     case 'free':
@@ -254,11 +254,11 @@ function doneWords(done: string | string[] | undefined, open: number): string | 
     case 'answered':
       return `Answered. ${open === 0 ? 'No question is open.' : goes}`;
     case 'changed':
-      return `The cuts are changed. ${goes}`;
+      return `The cuts are changed. ${goes}${shop}`;
     case 'unchanged':
       return 'Nothing was different, so nothing was changed. The order stands as it did.';
     case 'packed':
-      return 'The weights are saved.';
+      return `The weights are saved.${shop}`;
     case 'released':
       return 'Handed over. The order is closed.';
     default:

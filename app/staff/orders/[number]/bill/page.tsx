@@ -1,10 +1,12 @@
 import { DoneNotice } from '@/app/_components/done-notice';
 import { BillTable } from '@/app/staff/_components/bill-table';
+import { FindingCards } from '@/app/staff/_components/finding-cards';
 import { momentWords } from '@/app/staff/_components/moments';
 import { OrderPage } from '@/app/staff/_components/order-page';
 import { can } from '@/lib/access';
 import { makeFormKey } from '@/lib/auth/order-link';
 import { capital, figureText } from '@/lib/forms';
+import { hasStop } from '@/lib/rules';
 import { formatMoney, minorDigits } from '@/lib/units';
 import { openOrder } from '../open-order';
 import { IssueForm } from './issue-form';
@@ -14,7 +16,7 @@ export const metadata = { title: null };
 
 /** The bill of one animal: before it is issued, and with its payments after. */
 export default async function BillPage({ params, searchParams }: PageProps<'/staff/orders/[number]/bill'>) {
-  const { staff, order } = await openOrder((await params).number, 'prices.read');
+  const { staff, order } = await openOrder((await params).number, 'prices.read', 'billing');
   const { bill, invoice, shop } = order;
   if (!bill) throw new Error(`Order ${order.number} has no bill for who may read prices`);
   const { done } = await searchParams;
@@ -25,7 +27,8 @@ export default async function BillPage({ params, searchParams }: PageProps<'/sta
   const key = { number: order.number, version: order.version };
   const [unpriced] = bill.unpriced;
   const issues = !invoice && order.state === 'packed' && can(staff, 'invoice.issue');
-  const mayIssue = issues && unpriced === undefined;
+  const findings = issues ? order.assessment.findings : [];
+  const mayIssue = issues && unpriced === undefined && !hasStop(findings);
   const mayPay = invoice !== null && invoice.dueMinor > 0 && can(staff, 'payment.take');
 
   return (
@@ -56,13 +59,13 @@ export default async function BillPage({ params, searchParams }: PageProps<'/sta
           {issues && (
             <section className="panel raised" aria-labelledby="issue">
               <h2 id="issue">Issue it</h2>
-              {unpriced ? (
+              <FindingCards findings={findings} />
+              {unpriced && (
                 <p className="notice stop">
                   The price list has no price for {unpriced.id.replaceAll('-', ' ')}. The owner adds it under Prices; the invoice can be issued then.
                 </p>
-              ) : (
-                <IssueForm order={key} title={title} total={money(bill.totalMinor)} />
               )}
+              {mayIssue && <IssueForm order={key} title={title} total={money(bill.totalMinor)} />}
             </section>
           )}
 

@@ -52,7 +52,7 @@ function PackTable({ answer, rows, hanging, unit, locale }: PackTableProps) {
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>(() =>
     Object.fromEntries(rows.map(({ lineKey }) => [lineKey, answer.values[`weight.${lineKey}`] ?? ''])),
   );
-  const balance = packBalance(rows, typed, { hangingGrams: hanging.grams, unit, locale });
+  const balance = packBalance(rows, typed, { unit, locale });
   const words = (grams: number): string => formatWeight(grams, unit, locale);
   const weighed = rows.filter(({ lineKey }) => (typed[lineKey] ?? '').trim() !== '').length;
   const rail = hanging.isWeighed ? 'on the rail' : 'on the rail by the forecast';
@@ -145,11 +145,10 @@ function PackTable({ answer, rows, hanging, unit, locale }: PackTableProps) {
           likely={Math.min(balance.ownGrams, hanging.grams)}
           high={Math.min(balance.ownGrams, hanging.grams)}
           max={hanging.grams}
-          text={`${words(balance.ownGrams)} of ${words(hanging.grams)} ${rail}`}
+          text={`${words(balance.ownGrams)}${balance.ownGrams > hanging.grams ? ', more than the' : ' of'} ${words(hanging.grams)} ${rail}`}
         />
         {balance.packedGrams !== balance.ownGrams && <p>{words(balance.packedGrams)} in all, with what was added and what is kept besides the meat.</p>}
         {balance.unread > 0 && <p>{balance.unread === 1 ? 'One weight' : `${balance.unread} weights`} cannot be read yet.</p>}
-        {balance.alarm && <p className="notice stop">{balance.alarm}</p>}
       </div>
     </>
   );

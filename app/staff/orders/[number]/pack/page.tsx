@@ -1,3 +1,4 @@
+import { FindingCards } from '@/app/staff/_components/finding-cards';
 import { OrderPage } from '@/app/staff/_components/order-page';
 import { weightFigure } from '@/lib/forms';
 import { formatWeightRange } from '@/lib/units';
@@ -8,7 +9,7 @@ export const metadata = { title: null };
 
 /** The packing table: every row to weigh, with what it should give beside it. */
 export default async function PackPage({ params }: PageProps<'/staff/orders/[number]/pack'>) {
-  const { order } = await openOrder((await params).number, 'pack.weigh');
+  const { order } = await openOrder((await params).number, 'pack.weigh', 'packing');
   const { shop, packRows, weighings, assessment } = order;
   const weighed = new Map(weighings.map((one) => [one.lineKey, one]));
   const values = Object.fromEntries(
@@ -25,6 +26,7 @@ export default async function PackPage({ params }: PageProps<'/staff/orders/[num
   const isOpen = (order.state === 'on-the-bench' || order.state === 'packed') && !order.invoice;
   return (
     <OrderPage order={order} task={order.state === 'packed' ? 'Correct the weights' : 'Weigh and pack'} hasForm={isOpen}>
+      {isOpen && <FindingCards findings={assessment.findings} />}
       {isOpen ? (
         <PackForm
           order={{ number: order.number, version: order.version }}

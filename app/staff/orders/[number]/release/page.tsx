@@ -1,6 +1,8 @@
+import { FindingCards } from '@/app/staff/_components/finding-cards';
 import { OrderPage } from '@/app/staff/_components/order-page';
 import { formatMoney } from '@/lib/units';
 import { antlerChoices, chosenLabel } from '@/lib/forms';
+import { hasStop } from '@/lib/rules';
 import { openOrder } from '../open-order';
 import { ReleaseForm } from './release-form';
 
@@ -8,10 +10,12 @@ export const metadata = { title: null };
 
 /** Handing the animal over: who takes it, and that everything of it goes along. */
 export default async function ReleasePage({ params }: PageProps<'/staff/orders/[number]/release'>) {
-  const { order } = await openOrder((await params).number, 'order.release');
+  const { order } = await openOrder((await params).number, 'order.release', 'release');
   const { invoice, bill, shop, instructions, arrival } = order;
   const isReady = order.steps.includes('hand-over');
   const due = invoice?.dueMinor ?? 0;
+  const findings = isReady ? order.assessment.findings : [];
+  const mayGo = isReady && due <= 0 && !hasStop(findings);
   const { keep } = instructions;
   const kept = (['heart', 'liver', 'bones'] as const).filter((item) => keep[item]);
   const isKept = (lineKey: string): boolean => lineKey.startsWith('keep:');
@@ -24,8 +28,9 @@ export default async function ReleasePage({ params }: PageProps<'/staff/orders/[
     ...(keep.cape ? ['the cape'] : []),
   ];
   return (
-    <OrderPage order={order} task="Hand it over" hasForm={isReady && due <= 0}>
+    <OrderPage order={order} task="Hand it over" hasForm={mayGo}>
       {!isReady && <p className="notice stop">This animal is {order.stateWords}; it is handed over once its invoice is issued.</p>}
+      <FindingCards findings={findings} />
       {isReady && due > 0 && bill && (
         <div className="notice stop">
           <p>
@@ -38,7 +43,7 @@ export default async function ReleasePage({ params }: PageProps<'/staff/orders/[
           </p>
         </div>
       )}
-      {isReady && due <= 0 && (
+      {mayGo && (
         <div className="split">
           <ReleaseForm
             order={{ number: order.number, version: order.version }}
