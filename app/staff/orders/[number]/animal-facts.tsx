@@ -1,7 +1,7 @@
 import { ageChoices, basisChoices, capital, chosenLabel, formChoices, licenceWord, sexChoices, zoneChoices } from '@/lib/forms';
 import { formatDay, formatTemperature, formatWeight } from '@/lib/units';
 import type { StaffOrder } from '@/lib/workflows/read-order';
-import { CONDITION_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
+import { CONDITION_WORDS, SHOT_WORDS, TEST_WORDS } from '@/app/staff/_components/arrival-words';
 import { Fact } from './instruction-table';
 
 /** What is known of the animal: as it was found once it has come, as the hunter told of it before. */
@@ -27,6 +27,12 @@ export function AnimalFacts({ order }: { readonly order: StaffOrder }) {
           <Fact name="Killed">
             {formatDay(arrival.killedOn, shop.locale)}, {arrival.killedWhere}
           </Fact>
+          {arrival.shotWith !== 'unknown' && <Fact name="Killed with">{SHOT_WORDS[arrival.shotWith]}</Fact>}
+          {(arrival.killedBy !== '' || arrival.hasTransferNote) && (
+            <Fact name="Killed by">
+              {arrival.killedBy || 'somebody else'}, {arrival.hasTransferNote ? 'their note came with it' : 'no note came with it'}
+            </Fact>
+          )}
           <Fact name="Disease zone">{order.fromZone ? 'Yes' : 'No'}</Fact>
           <Fact name="Sample">
             {TEST_WORDS[arrival.test]}

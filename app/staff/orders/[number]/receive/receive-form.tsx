@@ -29,6 +29,8 @@ type ReceiveFormProps = {
   readonly choices: Readonly<Record<'sex' | 'age' | 'form' | 'basis', readonly Choice[]>>;
 };
 
+const SHOTS = SHOT_WITH.toReversed().map((value) => ({ value, label: SHOT_WORDS[value] }));
+
 export function ReceiveForm({ order, title, values, days, unit, country, plan, shapes, expected, choices }: ReceiveFormProps) {
   const killedOn = useRef<HTMLInputElement>(null);
   const setDay = (day: string): void => {
@@ -59,13 +61,11 @@ export function ReceiveForm({ order, title, values, days, unit, country, plan, s
                   </div>
                 )}
               </Field>
-              <Text name="killedWhere" label="Where: county, unit or estate" answer={answer} />
-              <Menu name="shotWith" label="Killed with" choices={SHOT_WITH.toReversed().map((value) => ({ value, label: SHOT_WORDS[value] }))} answer={answer} />
-              <Text name="killedBy" label="Killed by, if somebody else than the hunter" answer={answer} />
-              <label className="choice">
-                <input type="checkbox" name="hasTransferNote" defaultChecked={Boolean(answer.values['hasTransferNote'])} />
-                <span>A signed note from that person came with it</span>
-              </label>
+              <div className="pair">
+                <Text name="killedWhere" label="Where: county, unit or estate" answer={answer} />
+                <Menu name="shotWith" label="Killed with" choices={SHOTS} answer={answer} />
+              </div>
+              <BroughtBySomebodyElse answer={answer} />
               <Pills
                 name="diseaseZone"
                 legend="In a disease zone"
@@ -169,6 +169,23 @@ function Text({ name, label, answer, hint, isFirst = false }: InputProps & { rea
         />
       )}
     </Field>
+  );
+}
+
+/** Rare, so folded away; open where something is written in it. */
+function BroughtBySomebodyElse({ answer }: { readonly answer: FormAnswer }) {
+  const { values, fieldErrors } = answer;
+  return (
+    <details className="fold" open={Boolean(values['killedBy'] || values['hasTransferNote'] || fieldErrors['killedBy'])}>
+      <summary>Brought by somebody else</summary>
+      <div className="stack tight">
+        <Text name="killedBy" label="Who killed it" answer={answer} />
+        <label className="choice">
+          <input type="checkbox" name="hasTransferNote" defaultChecked={Boolean(values['hasTransferNote'])} />
+          <span>Their signed note came with it</span>
+        </label>
+      </div>
+    </details>
   );
 }
 
