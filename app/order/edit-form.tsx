@@ -24,6 +24,7 @@ export function EditForm({ draftName, cutsDrawn }: EditFormProps) {
       <div className="split">
         <div className="stack loose">
           <HiddenField name="formKey" />
+          <HiddenField name="agreed" />
           <AnimalSection />
           <CutsSection key={cutsDrawn} />
           <RestSection />

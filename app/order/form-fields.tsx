@@ -131,6 +131,16 @@ export function CheckField({ name, label, hint }: CheckFieldProps) {
   );
 }
 
+/** A day, by the browser's own calendar. */
+export function DayField({ name, ...words }: Words) {
+  const { registered, initial, error } = useFormField(name);
+  return (
+    <Field id={name} error={error} {...words}>
+      {(wiring) => <input {...wiring} {...registered} type="date" className="medium" defaultValue={String(initial ?? '')} />}
+    </Field>
+  );
+}
+
 export function HiddenField({ name }: { readonly name: Path }) {
   const { registered, initial } = useFormField(name);
   return <input {...registered} type="hidden" defaultValue={String(initial ?? '')} />;

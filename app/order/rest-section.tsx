@@ -5,13 +5,14 @@ import { Caution } from '@/app/_components/caution';
 import { findSpecies } from '@/lib/carcass';
 import { minceName } from '@/lib/cuts';
 import { cookingCaution } from '@/lib/documents';
-import { capital, fatChoices, fatPercentChoices, poolPackMenu, productChoices, productHint, restChoices, squaredOffChoices, type OrderFormValues } from '@/lib/forms';
+import { capital, fatChoices, fatPercentChoices, poolPackMenu, productChoices, restChoices, shapeChoices, squaredOffChoices, type OrderFormValues } from '@/lib/forms';
 import { PRODUCTS } from '@/lib/plan';
 import { CAUTIONS } from '@/lib/rules';
 import { FindingsAtField } from './findings';
 import { useFormWorld } from './form-context';
-import { CheckField, RadioField, SelectField, TextField } from './form-fields';
+import { CheckField, RadioField, SelectField } from './form-fields';
 import { FormSection } from './form-section';
+import { MadeThings } from './made-section';
 
 export function RestSection() {
   const { shop, state } = useFormWorld();
@@ -29,32 +30,19 @@ export function RestSection() {
         hint="A tied joint has straight edges; what comes off is good meat."
         choices={squaredOffChoices(shop.country)}
       />
+      <CheckField name="boneless" label="Nothing on the bone" hint="No chops, ribs or shanks with bone in any packet." />
       <h3>{capital(mince)}</h3>
       <div className="line-choices">
         <SelectField name="mince.addedFat" label="Fat to add" choices={fatChoices()} />
         <div className={addedFat === 'none' ? 'script-hidden' : undefined}>
           <SelectField name="mince.fatPercent" label="Share of fat" choices={fatPercentChoices(values.mince.fatPercent)} />
         </div>
+        <SelectField name="mince.shape" label="Loose or in patties" choices={shapeChoices()} />
         <SelectField name="mince.pack" label={`Packs of ${mince}`} choices={poolPackMenu(shop, values.mince.pack)} />
         <SelectField name="stewPack" label="Packs of stewing meat" choices={poolPackMenu(shop, values.stewPack)} />
       </div>
       <FindingsAtField field="mince" />
-      <h3>Made things</h3>
-      <p className="quiet-text">How much of your own meat, raw, goes into each. Leave it empty for none. What is written first is served first.</p>
-      {productChoices(shop.tariff, values).map((id) => (
-        <TextField
-          key={id}
-          name={`products.${id}`}
-          label={capital(PRODUCTS[id].name)}
-          hint={productHint(id, shop)}
-          optional
-          unit={shop.unit}
-          inputMode="decimal"
-          maxLength={20}
-        />
-      ))}
-      <CheckField name="noPork" label="No pork" hint="Nothing of pork may touch this order." />
-      <FindingsAtField field="products" />
+      <MadeThings />
       <Caution
         texts={[
           cookingCaution(shop.cookGameTo, findSpecies(shop.species, values.animal.speciesId)),

@@ -1,8 +1,9 @@
 'use client';
 
 import { FindingsAtField } from './findings';
-import { TextAreaField, TextField } from './form-fields';
+import { CheckField, DayField, TextAreaField, TextField } from './form-fields';
 import { FormSection } from './form-section';
+import { Shares } from './shares';
 
 export function WhoSection() {
   return (
@@ -18,6 +19,11 @@ export function WhoSection() {
         className="medium"
       />
       <TextField name="hunter.email" label="E-mail" optional inputMode="email" autoComplete="email" maxLength={120} />
+      <DayField name="wantedBy" label="Do you need it by a certain day?" optional />
+      <FindingsAtField field="wanted" />
+      <CheckField name="overBorder" label="I take it over a state or country border" hint="What may cross with you is limited, deer above all." />
+      <Shares />
+      <FindingsAtField field="shares" />
       <TextAreaField name="note" label="Anything else the cutter should know?" optional maxLength={1_000} />
       <FindingsAtField field="note" />
     </FormSection>

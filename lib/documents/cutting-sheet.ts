@@ -5,6 +5,7 @@ import { type ArrivalDetails, type DescribedAnimal, type ShopView, animalWords, 
 import { type Plan, PRODUCTS } from '@/lib/plan';
 import { CAUTIONS, DEFERENCE } from '@/lib/rules';
 import { formatThickness, formatWeight } from '@/lib/units';
+import { grindBox, grindWord, keepList, noteOf, productBoxes, stopBars } from './sheet-boxes';
 
 /** One line of the sheet: PART - ACTION - SIZE - PACK. */
 export type SheetLine = {
@@ -135,32 +136,14 @@ export function buildCuttingSheet(input: SheetInput): CuttingSheet {
     rest: restLine(input),
     grindTitle: grindWord(shop),
     grind: grindBox(input),
-    products: plan.products.map((product) => ({
-      name: PRODUCTS[product.productId].name.toUpperCase(),
-      setAside: `set aside ${words(product.askedGrams)} own meat`,
-      added: product.addedGrams > 0 ? `+ ${words(product.addedGrams)} pork` : '',
-    })),
+    products: productBoxes(input),
     keep: keepList(instructions),
-    note: instructions.note,
+    note: noteOf(input),
     writeIns: [...(hanging === null ? ['Hanging weight'] : []), 'Meat out', 'Trim lug', 'Boxes', 'Start', 'End'],
     signOff: 'Cut as written. Cutter:',
     strips: strips(input),
     cautions: cautions(input),
   };
-}
-
-function stopBars({ arrival, fromZone, instructions, openQuestions }: SheetInput): readonly SheetStop[] {
-  const { keep } = instructions;
-  const bar = (shows: boolean | undefined, kind: SheetStop['kind'], text: string): readonly SheetStop[] => (shows ? [{ text, kind }] : []);
-  return [
-    ...bar(arrival?.test === 'positive', 'hold', 'HOLD - TEST POSITIVE'),
-    ...bar(arrival?.test === 'pending', 'hold', 'HOLD - TEST PENDING'),
-    ...bar(openQuestions > 0, 'hold', 'HOLD - QUESTION OPEN'),
-    ...bar(fromZone, 'hazard', 'DISEASE ZONE - NO SAWN BONE'),
-    ...bar(arrival?.conditions.includes('gut-shot'), 'hazard', 'GUT SHOT'),
-    ...bar(instructions.noPork, 'never', 'NO PORK'),
-    ...bar(keep.cape, 'save', 'CAPE KEPT'),
-  ];
 }
 
 function sheetMarks(plan: Plan): readonly SheetMark[] {
@@ -368,31 +351,6 @@ function restLine({ instructions, shop }: SheetInput): string {
   const squared = instructions.squaredOff === 'stew' ? cutName('diced', shop.country) : minceName(shop.country);
   const rest = instructions.rest === 'undecided' ? 'ASK' : instructions.rest === 'stew' ? cutName('diced', shop.country) : minceName(shop.country);
   return `Everything else: ${rest}. Squared-off pieces: ${squared}.`;
-}
-
-function grindBox({ instructions, plan, shop }: SheetInput): CuttingSheet['grind'] {
-  const { mince } = instructions;
-  const words = (grams: number): string => formatWeight(grams, shop.unit, shop.locale);
-  return [
-    { label: 'Expect', value: words(plan.mince.likely) },
-    { label: 'Fat', value: mince.addedFat === 'none' ? 'NONE' : `${mince.fatPercent}% ${mince.addedFat.toUpperCase()}` },
-    { label: 'Pack', value: words(mince.packGrams) },
-    ...(plan.pools.stewing.likely > 0 ? [{ label: 'Stew pack', value: words(instructions.stewPackGrams) }] : []),
-  ];
-}
-
-function grindWord({ country }: Pick<SheetInput['shop'], 'country'>): string {
-  return country === 'us' ? 'GRIND' : 'MINCE';
-}
-
-function keepList({ keep }: Instructions): readonly string[] {
-  return [
-    ...(keep.heart ? ['HEART'] : []),
-    ...(keep.liver ? ['LIVER'] : []),
-    ...(keep.bones ? ['LIMB BONES'] : []),
-    ...(keep.antlers === 'none' ? [] : [keep.antlers === 'skull-plate' ? 'SKULL PLATE' : 'WHOLE HEAD']),
-    ...(keep.cape ? ['CAPE'] : []),
-  ];
 }
 
 function strips(input: SheetInput): CuttingSheet['strips'] {

@@ -1,8 +1,9 @@
 import { findSpecies } from '@/lib/carcass';
 import { type NameCountry, cutName, minceName, sidedName, targetName } from '@/lib/cuts';
+import { type Share, allergenName } from '@/lib/instructions';
 import { PRODUCTS } from '@/lib/plan';
 import type { Tariff } from '@/lib/pricing';
-import { formatWeight, parseWeight } from '@/lib/units';
+import { formatDay, formatWeight, parseWeight } from '@/lib/units';
 import {
   ageChoices,
   antlerChoices,
@@ -38,7 +39,7 @@ export function orderAnswers(values: OrderFormValues, shop: AnswerShop): readonl
     { section: 'cuts', title: 'How it is cut', answers: cutAnswers(values, shop) },
     { section: 'rest', title: `The rest and the ${minceName(shop.country)}`, answers: restAnswers(values, shop) },
     { section: 'keep', title: 'Keep and return', answers: keepAnswers(values) },
-    { section: 'who', title: 'Who you are', answers: whoAnswers(values) },
+    { section: 'who', title: 'Who you are', answers: whoAnswers(values, shop) },
   ];
 }
 
@@ -76,35 +77,49 @@ export function lineLabel(line: Pick<LineValues, 'target' | 'side'>, country: Na
 }
 
 function restAnswers(values: OrderFormValues, shop: AnswerShop): readonly Answer[] {
-  const { mince, products } = describedInstructions(values, shop);
+  const { mince, products, boneless, avoid, mixing, isPriorityStated } = describedInstructions(values, shop);
   const fat = mince.addedFat === 'none' ? chosenLabel(fatChoices(), 'none') : `${mince.fatPercent}% ${chosenLabel(fatChoices(), mince.addedFat)}`;
   const made = products.map(({ productId, gameGrams }) => `${PRODUCTS[productId].name} from ${formatWeight(gameGrams, shop.unit, shop.locale)} of your own meat`);
   const usual = (text: string): string => chosenLabel(poolPackMenu(shop, text), text);
   return [
     { label: 'Everything you have not named', answer: chosenLabel(restChoices(shop.country), values.rest) },
+    ...(boneless ? [{ label: 'Bone', answer: 'nothing on the bone' }] : []),
     { label: 'Pieces squared off a joint', answer: chosenLabel(squaredOffChoices(shop.country), values.squaredOff) },
     { label: `Fat in the ${minceName(shop.country)}`, answer: fat },
-    { label: `Packs of ${minceName(shop.country)}`, answer: usual(values.mince.pack) },
+    { label: `Packs of ${minceName(shop.country)}`, answer: [usual(values.mince.pack), ...(mince.shape === 'patties' ? ['in patties'] : [])].join(', ') },
     { label: 'Packs of stewing meat', answer: usual(values.stewPack) },
     { label: 'Made things', answer: made.join(', ') || 'none' },
+    ...(isPriorityStated && products.length > 1 ? [{ label: 'If meat runs short', answer: `${products.map(({ productId }) => PRODUCTS[productId].name).join(', then ')}` }] : []),
+    ...(made.length > 0 && mixing === 'may-be-mixed' ? [{ label: 'Batches', answer: 'may be mixed with other hunters’ meat' }] : []),
     { label: 'Pork', answer: values.noPork ? 'nothing of pork may touch this order' : 'pork is no trouble' },
+    ...(avoid.length > 0 ? [{ label: 'Allergies', answer: `nobody eats ${avoid.map(allergenName).join(', ')}` }] : []),
   ];
 }
 
 function keepAnswers({ keep }: OrderFormValues): readonly Answer[] {
-  const kept = (['heart', 'liver', 'bones'] as const).filter((item) => keep[item]);
+  const kept = (['heart', 'liver', 'bones', 'hide'] as const).filter((item) => keep[item]);
   return [
     { label: 'Besides the meat', answer: kept.length > 0 ? kept.join(', ') : 'nothing' },
     { label: 'Antlers', answer: chosenLabel(antlerChoices(), keep.antlers) },
-    { label: 'Cape for a mount', answer: keep.cape ? 'yes' : 'no' },
+    { label: 'Cape for a mount', answer: keep.cape ? ['yes', ...(keep.taxidermist.trim() === '' ? [] : [keep.taxidermist.trim()])].join(', ') : 'no' },
   ];
 }
 
-function whoAnswers({ hunter, note }: OrderFormValues): readonly Answer[] {
+function whoAnswers(values: OrderFormValues, shop: AnswerShop): readonly Answer[] {
+  const { hunter, note } = values;
+  const { wantedBy, overBorder, shares } = describedInstructions(values, shop);
   return [
     { label: 'Name', answer: hunter.name.trim() },
     { label: 'Phone', answer: hunter.phone.trim() },
     { label: 'E-mail', answer: hunter.email.trim() || 'none' },
+    ...(wantedBy ? [{ label: 'Needed by', answer: formatDay(wantedBy, shop.locale) }] : []),
+    ...(overBorder ? [{ label: 'Over a border', answer: 'yes' }] : []),
+    ...(shares.length > 0 ? [{ label: 'Shared', answer: shares.map(shareWords).join(', ') }] : []),
     { label: 'Note to the shop', answer: note.trim() || 'none' },
   ];
+}
+
+/** 'Edda 50%', 'the food bank 50%, given'. */
+function shareWords({ name, percent, isGiven }: Share): string {
+  return `${name || 'no name'} ${percent}%${isGiven ? ', given' : ''}`;
 }

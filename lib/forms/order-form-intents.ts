@@ -1,5 +1,5 @@
 import { TARGET_IDS, USUAL_CUTS, TARGETS, cutsOf } from '@/lib/cuts';
-import { type Edit, applyEdits, newLine, nextLineId } from '@/lib/instructions';
+import { type Edit, PRODUCT_IDS, applyEdits, newLine, nextLineId } from '@/lib/instructions';
 import { type Assessment, findingsOn } from '@/lib/orders';
 import type { Finding } from '@/lib/rules';
 import { type OrderFormShop, formFacts, planForm } from './order-form-plan';
@@ -9,7 +9,7 @@ import { AS_SEEN_FIT } from './size-choices';
 
 /**
  * What a button of the form asks for, as its `intent` value: 'add:topside', 'remove:line-3',
- * 'mend:<finding key>#0' (its first suggestion). The same on the phone and on the server, so the form works
+ * 'first:jerky' (is made before the others), 'mend:<finding key>#0' (its first suggestion). The same on the phone and on the server, so the form works
  * without script.
  */
 export function applyIntent(values: OrderFormValues, intent: string, shop: OrderFormShop): OrderFormValues {
@@ -21,6 +21,10 @@ export function applyIntent(values: OrderFormValues, intent: string, shop: Order
       return addLine(values, rest);
     case 'remove':
       return { ...values, lines: values.lines.filter((line) => line.id !== rest) };
+    case 'first': {
+      const productId = PRODUCT_IDS.find((id) => id === rest);
+      return productId ? mend(values, [{ kind: 'serve-first', productId }], shop) : values;
+    }
     case 'mend': {
       const hash = rest.lastIndexOf('#');
       const finding = findingsOf(values, shop).find((one) => one.key === rest.slice(0, hash));

@@ -36,6 +36,8 @@ function placeAfter(intent: string, before: OrderFormValues, after: OrderFormVal
       const gone = before.lines.find((line) => line.id === rest);
       return gone ? `part-${TARGETS[gone.target].part}` : null;
     }
+    case 'first':
+      return 'served-first';
     case 'mend': {
       const mended = findingsOf(before, shop).find((one) => one.key === rest.slice(0, rest.lastIndexOf('#')));
       if (!mended) return null;

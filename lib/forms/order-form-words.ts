@@ -160,6 +160,22 @@ export function poolPackMenu(shop: FormShop, current: string): readonly Choice[]
   return [{ value: '', label: `the usual, ${formatWeight(shop.unit === 'lb' ? 454 : 500, shop.unit, shop.locale)}` }, ...listed, ...kept];
 }
 
+/** Ground meat loose in its packet, or pressed into patties. */
+export function shapeChoices(): readonly Choice[] {
+  return [
+    { value: 'bulk', label: 'loose' },
+    { value: 'patties', label: 'patties' },
+  ];
+}
+
+/** Whether made things may come from a batch with other hunters' meat. */
+export function mixingChoices(): readonly HintedChoice[] {
+  return [
+    { value: 'own-meat-only', label: 'Only my own animal', hint: 'A batch by itself; it takes a certain amount.' },
+    { value: 'may-be-mixed', label: 'Other hunters’ as well', hint: 'You get your part of a larger batch, by weight.' },
+  ];
+}
+
 /** What becomes of antlers, or of the horns or tusks of what has those instead. */
 export function antlerChoices(trophy = 'antlers'): readonly Choice[] {
   return (['none', 'skull-plate', 'whole-head'] as const).map((value) => ({ value, label: ANTLER_WORDS[value].replace('antlers', trophy) }));

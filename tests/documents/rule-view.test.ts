@@ -52,7 +52,7 @@ describe('the page of a rule', () => {
 
   test('says when it is looked at, and whether it may be softened', () => {
     expect(pageOf('wait-for-test-result')).toMatchObject({
-      askedWhen: 'We look at it before the knife starts.',
+      askedWhen: 'We look at it before the knife starts and when it is handed over.',
       ground: 'This is about safety, so no shop can soften it or switch it off.',
     });
     expect(pageOf('muscle-promised-twice')).toMatchObject({

@@ -32,8 +32,13 @@ describe('a plan request', () => {
           mince: { addedFat: 'none', fatPercent: 10, packGrams: 500, shape: 'bulk' },
           stewPackGrams: 500,
           products: [],
-          keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
+          keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false, hide: false },
+          mixing: 'own-meat-only',
           noPork: false,
+          avoid: [],
+          boneless: false,
+          shares: [],
+          overBorder: false,
         },
         stage: 'order',
         words: {},
@@ -119,7 +124,7 @@ describe('a plan request', () => {
       'animal.sex: 3 is not known here. Write one of: male, female, unknown.',
       'animal.gutShot: Write true or false.',
       'animal.hung.days: Write the days it hangs, a whole number from 0 to 60.',
-      'stage: "later" is not known here. Write one of: order, receiving, cutting.',
+      'stage: "later" is not known here. Write one of: order, receiving, cutting, packing, billing, release.',
     ]);
   });
 
