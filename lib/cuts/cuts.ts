@@ -9,6 +9,7 @@ export const CUT_IDS = [
   'steaks',
   'tenderised-steaks',
   'medallions',
+  'bacon-wrapped',
   'butterfly',
   'chops',
   'rack',
@@ -41,6 +42,8 @@ export type Cut = {
   readonly sizing: 'none' | 'thickness' | 'joint';
   /** How it is put up: by pieces, by weight, or each by itself. */
   readonly packing: 'pieces' | 'weight' | 'each';
+  /** What is put on that is not game, and its share of the finished weight in ten-thousandths. */
+  readonly adds?: { readonly what: 'pork'; readonly per10k: number };
   /** What the cutter reads. */
   readonly action: string;
   readonly source: string;
@@ -149,6 +152,18 @@ export const CUTS: Readonly<Record<CutId, Cut>> = {
     sizing: 'thickness',
     packing: 'pieces',
     action: 'MEDALLIONS',
+    source: PRACTICE,
+  },
+  'bacon-wrapped': {
+    id: 'bacon-wrapped',
+    targets: ['loin', 'fillet'],
+    bone: 'out',
+    split: { packed: 9_400, stewing: 0, grinding: 400, waste: 200 },
+    sizing: 'thickness',
+    packing: 'pieces',
+    // A rasher of about 28 g round a medallion of about 110 g. Judgement.
+    adds: { what: 'pork', per10k: 2_000 },
+    action: 'MEDALLIONS, WRAP IN BACON',
     source: PRACTICE,
   },
   butterfly: {

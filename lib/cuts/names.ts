@@ -58,6 +58,7 @@ const CUT_NAMES: Readonly<Record<CutId, Words>> = {
   steaks: { us: 'steaks', uk: 'steaks' },
   'tenderised-steaks': { us: 'tenderized steaks', uk: 'tenderised steaks' },
   medallions: { us: 'medallions', uk: 'medallions' },
+  'bacon-wrapped': { us: 'medallions wrapped in bacon', uk: 'medallions wrapped in bacon' },
   butterfly: { us: 'butterfly steaks', uk: 'butterfly steaks' },
   chops: { us: 'bone-in chops', uk: 'chops on the bone' },
   rack: { us: 'rack on the bone', uk: 'rack on the bone' },

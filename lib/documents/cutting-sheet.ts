@@ -279,6 +279,7 @@ const MAKE_WORDS: Readonly<Record<CutId, readonly [make: string, manner: string]
   steaks: ['STEAKS', ''],
   'tenderised-steaks': ['STEAKS', 'TENDERISE'],
   medallions: ['MEDALLIONS', ''],
+  'bacon-wrapped': ['MEDALLIONS', 'IN BACON'],
   butterfly: ['BUTTERFLY', 'cut double'],
   chops: ['CHOPS', 'saw'],
   rack: ['RACK', 'saw'],

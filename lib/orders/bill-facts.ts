@@ -1,7 +1,8 @@
-import { CUTS, type NameCountry, cutName, minceName, sidedName, targetName } from '@/lib/cuts';
+import { CUTS, type CutId, type NameCountry, cutName, minceName, sidedName, targetName } from '@/lib/cuts';
 import type { Instructions } from '@/lib/instructions';
 import { PRODUCTS, type Plan, addedFatGrams, addedToFinished, isProductId } from '@/lib/plan';
 import type { BillFacts } from '@/lib/pricing';
+import { roundHalfUp } from '@/lib/units';
 import type { ArrivalDetails } from './animal';
 
 /** One weighing at the packing table, by the key of its line, pool or product. */
@@ -26,8 +27,9 @@ export function packRows(instructions: Instructions, plan: Plan, country: NameCo
       lineKey: line.id,
       label: `${capital(sidedName(targetName(line.target, country), line.target === 'saddle' ? 'middle' : line.side))}, ${cutName(line.cut, country)}`,
       cutId: line.cut,
-      expected: packed,
-      addedGrams: 0,
+      // The forecast is of the game; what is wrapped round it is weighed with it.
+      expected: { low: packed.low + wrapping(line.cut, packed.low), likely: packed.likely + wrapping(line.cut, packed.likely), high: packed.high + wrapping(line.cut, packed.high) },
+      addedGrams: wrapping(line.cut, packed.likely),
     }));
   const stew: PackRow[] =
     plan.pools.stewing.likely > 0
@@ -105,6 +107,12 @@ export function billFacts(input: {
     depositMinor: 0,
     payments: input.payments,
   };
+}
+
+/** What a cut puts round so many grams of game: game x share / (1 - share), half up. */
+function wrapping(cut: CutId, gameGrams: number): number {
+  const share = CUTS[cut].adds?.per10k ?? 0;
+  return share === 0 ? 0 : roundHalfUp(gameGrams * share, 10_000 - share);
 }
 
 function capital(text: string): string {

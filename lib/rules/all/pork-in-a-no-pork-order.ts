@@ -1,22 +1,34 @@
-import type { ProductId } from '@/lib/instructions';
-import { minceName } from '@/lib/cuts';
+import { CUTS, minceName } from '@/lib/cuts';
+import type { InstructionLine, ProductId } from '@/lib/instructions';
 import { PRODUCTS } from '@/lib/plan';
-import { exampleOrder } from '../example-order';
+import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
 import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
-import { sentence } from '../wording';
+import { lineWords, partOfLine, sentence } from '../wording';
 
-type Pork = { readonly in: 'mince' } | { readonly in: 'product'; readonly productId: ProductId };
+type Pork =
+  | { readonly in: 'mince' }
+  | { readonly in: 'product'; readonly productId: ProductId }
+  | { readonly in: 'line'; readonly line: InstructionLine };
 
 function pork({ instructions }: RuledOrder): readonly Pork[] {
   if (!instructions.noPork) return [];
   const products = instructions.products
     .filter(({ productId }) => PRODUCTS[productId].contains.includes('pork'))
     .map(({ productId }): Pork => ({ in: 'product', productId }));
-  return instructions.mince.addedFat === 'pork' ? [{ in: 'mince' }, ...products] : products;
+  const lines = instructions.lines.filter(({ cut }) => CUTS[cut].adds?.what === 'pork').map((line): Pork => ({ in: 'line', line }));
+  return [...(instructions.mince.addedFat === 'pork' ? [{ in: 'mince' } as const] : []), ...products, ...lines];
 }
 
 function suggestions(found: Pork, order: RuledOrder): readonly Suggestion[] {
+  if (found.in === 'line') {
+    const plain = { ...found.line, cut: 'medallions' } as const;
+    return mend(order, {
+      label: 'Plain, without bacon',
+      consequence: `${sentence(lineWords(plain, order.words))}.`,
+      edits: [{ kind: 'set-cut', lineId: found.line.id, cut: 'medallions' }],
+    });
+  }
   if (found.in === 'product') {
     const { name } = PRODUCTS[found.productId];
     return mend(order, {
@@ -54,14 +66,16 @@ export const porkInANoPorkOrder = defineRule<Pork>({
   ground: 'safety',
   stages: ['order', 'receiving', 'cutting'],
   check: pork,
-  keyOf: (found) => (found.in === 'mince' ? 'mince' : found.productId),
-  place: (found) => ({ kind: 'field', field: found.in === 'mince' ? 'mince' : 'products' }),
-  part: () => null,
-  cause: (found) => (found.in === 'mince' ? 'pork in the mince' : `product ${found.productId}`),
-  message: (found, { words }) =>
-    found.in === 'mince'
+  keyOf: (found) => (found.in === 'mince' ? 'mince' : found.in === 'line' ? found.line.id : found.productId),
+  place: (found) => (found.in === 'line' ? { kind: 'line', lineId: found.line.id } : { kind: 'field', field: found.in === 'mince' ? 'mince' : 'products' }),
+  part: (found) => (found.in === 'line' ? partOfLine(found.line) : null),
+  cause: (found) => (found.in === 'product' ? `product ${found.productId}` : `pork in ${found.in === 'mince' ? 'the mince' : found.line.id}`),
+  message: (found, { words }) => {
+    if (found.in === 'line') return `Bacon is pork, and this order is to be without it: ${lineWords(found.line, words)}.`;
+    return found.in === 'mince'
       ? `Pork fat is to go into the ${minceName(words.country)}, and this order is to be without pork.`
-      : `${sentence(PRODUCTS[found.productId].name)} is made with pork, and this order is to be without pork.`,
+      : `${sentence(PRODUCTS[found.productId].name)} is made with pork, and this order is to be without pork.`;
+  },
   suggestions,
 });
 
@@ -72,6 +86,10 @@ export const porkInANoPorkOrderExamples = (): RuleExamples => ({
     exampleOrder({ instructions: { noPork: true, mince: { addedFat: 'beef', fatPercent: 15, packGrams: 454, shape: 'bulk' } } }),
   ],
   invalid: [
+    {
+      order: exampleOrder({ lines: [exampleLine('a', 'loin', 'bacon-wrapped', { side: 'left' })], instructions: { noPork: true } }),
+      messages: ['Bacon is pork, and this order is to be without it: left loin medallions wrapped in bacon.'],
+    },
     {
       order: exampleOrder({
         instructions: {
