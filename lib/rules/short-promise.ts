@@ -1,8 +1,10 @@
 import type { PartId } from '@/lib/carcass';
-import type { InstructionLine } from '@/lib/instructions';
+import { TARGETS, targetName } from '@/lib/cuts';
+import type { Edit, InstructionLine } from '@/lib/instructions';
 import { PRODUCTS, type PlannedProduct } from '@/lib/plan';
 import { type Range, formatWeight, formatWeightRange, roundedDown } from '@/lib/units';
-import { mend } from './mend';
+import { mayBeMade } from './may-be-made';
+import { afterEdits, mend } from './mend';
 import type { FindingPlace, RuledOrder, Suggestion } from './rule';
 import { type Shortfall, shortfallOfLine, shortfallOfProduct } from './shortfall';
 import { lineWords, partOfLine } from './wording';
@@ -77,6 +79,7 @@ export function lessSuggestions(data: ShortPromise, order: RuledOrder): readonly
   const { name } = PRODUCTS[productId];
   const sure = roundedDown(low, unit);
   return [
+    ...(productId === 'jerky' && data.gives.high === 0 ? setAsideForJerky(data.asked, order) : []),
     ...(sure > 0 && sure >= data.product.leastGrams
       ? mend(order, {
           label: `Use ${formatWeight(sure, unit)} for it`,
@@ -90,4 +93,23 @@ export function lessSuggestions(data: ShortPromise, order: RuledOrder): readonly
       edits: [{ kind: 'set-product', productId, gameGrams: 0 }],
     }),
   ];
+}
+
+/** Keeps one leg whole for jerky where nothing is set aside: both of no line, or one of a line that has both. */
+function setAsideForJerky(asked: number, order: RuledOrder): readonly Suggestion[] {
+  const { unit, country } = order.words;
+  const line = order.instructions.lines.find(({ target }) => TARGETS[target].part === 'haunch');
+  const isWholeLeg = line?.target === 'haunch' && line.side === 'both';
+  if (!mayBeMade('jerky', order) || (line && !isWholeLeg)) return [];
+  const leg: Edit = { kind: 'add-line', target: 'haunch', side: 'right', cut: 'set-aside-whole' };
+  const edits: readonly Edit[] = line ? [{ kind: 'set-side', lineId: line.id, side: 'left' }, leg] : [leg];
+  const there = afterEdits(order, edits).plan.products.find(({ productId }) => productId === 'jerky');
+  const sure = roundedDown(there?.there.low ?? 0, unit);
+  if (!there || sure === 0 || sure < there.leastGrams) return [];
+  const grams = Math.min(asked, sure);
+  return mend(order, {
+    label: `Keep the right ${targetName('haunch', country)} for it`,
+    consequence: `${formatWeight(grams, unit)} of it is dried${line ? `, and ${lineWords({ ...line, side: 'left' }, order.words)} stays` : ''}.`,
+    edits: [...edits, { kind: 'set-product', productId: 'jerky', gameGrams: grams }],
+  });
 }
