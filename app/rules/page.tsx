@@ -13,7 +13,7 @@ export const metadata = { title: 'What we look for in an order' };
 export default async function RulesPage() {
   const shop = await currentShop();
   if (!shop) redirect('/');
-  const groups = ruleIndex(shop.settings.ruleChanges);
+  const groups = ruleIndex(shop.settings.ruleChanges, shop.settings.nameCountry);
   return (
     <HunterPage shop={shop.settings}>
       <PageHeader

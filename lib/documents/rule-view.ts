@@ -1,4 +1,5 @@
 import type { SpeciesBook } from '@/lib/carcass';
+import type { NameCountry } from '@/lib/cuts';
 import { animalWords } from '@/lib/orders';
 import {
   RULES,
@@ -15,7 +16,7 @@ import {
   softenedTo,
 } from '@/lib/rules';
 import { formatWeight } from '@/lib/units';
-import { TOPIC_WORDS, firstSentence, groundWords, inSentence, severityWords, softenedWords, stagesWords } from './rule-words';
+import { TOPIC_WORDS, firstSentence, groundWords, inCountryWords, inSentence, severityWords, softenedWords, stagesWords } from './rule-words';
 
 /** More examples than these say nothing new to a reader. */
 const MOST_EXAMPLES = 3;
@@ -56,11 +57,11 @@ export type RulePage = RuleLine & {
 };
 
 /** Every rule under what it is about, in the order of the registry. Topics without a rule are left out. */
-export function ruleIndex(changes: RuleChanges): readonly RuleGroup[] {
+export function ruleIndex(changes: RuleChanges, country: NameCountry): readonly RuleGroup[] {
   return RULE_TOPICS.map((topic) => ({
     topic,
     title: TOPIC_WORDS[topic],
-    rules: RULES.filter(({ id }) => reasonOf(id).topic === topic).map((rule) => ruleLine(rule, changes)),
+    rules: RULES.filter(({ id }) => reasonOf(id).topic === topic).map((rule) => ruleLine(rule, changes, country)),
   })).filter(({ rules }) => rules.length > 0);
 }
 
@@ -74,9 +75,9 @@ export function rulePage(
   const { topic, why, source } = reasonOf(id);
   const change = softenedTo(rule, shop.changes);
   return {
-    ...ruleLine(rule, shop.changes),
+    ...ruleLine(rule, shop.changes, shop.words.country),
     topic: TOPIC_WORDS[topic],
-    why,
+    why: inCountryWords(why, shop.words.country),
     source: `${source.charAt(0).toUpperCase()}${source.slice(1)}.`,
     askedWhen: stagesWords(rule.stages),
     examples: examplesOf(rule, shop),
@@ -86,13 +87,13 @@ export function rulePage(
   };
 }
 
-function ruleLine(rule: Rule, changes: RuleChanges): RuleLine {
+function ruleLine(rule: Rule, changes: RuleChanges, country: NameCountry): RuleLine {
   const change = softenedTo(rule, changes);
   const severity = change?.severity ?? rule.severity;
   return {
     id: rule.id,
     title: rule.title,
-    line: firstSentence(reasonOf(rule.id).why),
+    line: firstSentence(inCountryWords(reasonOf(rule.id).why, country)),
     severity,
     severityWords: severityWords(severity, rule),
     isSoftened: change !== null,

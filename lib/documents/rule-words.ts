@@ -1,3 +1,4 @@
+import type { NameCountry } from '@/lib/cuts';
 import type { Rule, RuleChange, RuleTopic, Stage } from '@/lib/rules';
 
 /** What a rule is about: the heading its group stands under. */
@@ -89,4 +90,25 @@ export function firstSentence(paragraph: string): string {
 /** First letter small, as words go on in a sentence. */
 export function inSentence(text: string): string {
   return `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+}
+
+/** Words of the reasons, which are written in one country's, in another's; the longer phrase before the shorter. */
+const US_WORDS: readonly (readonly [RegExp, string])[] = [
+  [/\bminced\b/g, 'ground'],
+  [/\bminces?\b/g, 'ground meat'],
+  [/\bboned, rolled joints?\b/g, 'boned, rolled roast'],
+  [/\bfillets\b/g, 'tenderloins'],
+  [/\bfillet\b/g, 'tenderloin'],
+  [/\bhaunches\b/g, 'hind legs'],
+  [/\bhaunch\b/g, 'hind leg'],
+  [/\bjoints\b/g, 'roasts'],
+  [/\bjoint\b/g, 'roast'],
+  [/\btopside\b/g, 'top round'],
+  [/\btenderiser\b/g, 'tenderizer'],
+  [/\btenderised\b/g, 'tenderized'],
+];
+
+/** A paragraph of a reason in the words of the shop's country. */
+export function inCountryWords(paragraph: string, country: NameCountry): string {
+  return country === 'us' ? US_WORDS.reduce((text, [from, to]) => text.replace(from, to), paragraph) : paragraph;
 }

@@ -1,3 +1,4 @@
+import type { NameCountry } from '@/lib/cuts';
 import { type RuleLine, ruleIndex, severityWords } from '@/lib/documents';
 import { RULES, type Rule, type RuleChange, type RuleTopic, softerChoices } from '@/lib/rules';
 import { capital } from './order-form-words';
@@ -21,11 +22,11 @@ export type RuleChoice = Pick<RuleLine, 'id' | 'title' | 'line'> & {
 export type FixedRule = Pick<RuleLine, 'id' | 'title' | 'severityWords'> & { readonly ground: 'safety' | 'law' };
 
 /** All rules as the shop's owner reads them: what may be softened, under what it is about, and what may not. */
-export function ruleChoices(): {
+export function ruleChoices(country: NameCountry): {
   readonly groups: readonly { readonly topic: RuleTopic; readonly title: string; readonly rules: readonly RuleChoice[] }[];
   readonly fixed: readonly FixedRule[];
 } {
-  const groups = ruleIndex({}).map(({ topic, title, rules }) => ({ topic, title, rules: rules.flatMap(choiceOf) }));
+  const groups = ruleIndex({}, country).map(({ topic, title, rules }) => ({ topic, title, rules: rules.flatMap(choiceOf) }));
   return {
     groups: groups.filter(({ rules }) => rules.length > 0),
     fixed: RULES.flatMap((rule) => {

@@ -1,10 +1,10 @@
 import type { TissueKey } from '@/lib/carcass';
-import { PRODUCTS, type Plan, type PlannedProduct, planOrder, settleClaims } from '@/lib/plan';
+import { type Plan, type PlannedProduct, planOrder, settleClaims } from '@/lib/plan';
 import { type Edit, applyEdits } from '@/lib/instructions';
 import { type WeightUnit, formatWeight, roundedDown, roundedUp } from '@/lib/units';
 import type { RuledOrder, Suggestion } from './rule';
 import { type Shortfall, isBelowBatch, shortfallOfLine, shortfallOfProduct } from './shortfall';
-import { lineWords, sentence } from './wording';
+import { lineWords, madeWords, sentence } from './wording';
 
 const WORSE: Readonly<Record<Shortfall, number>> = { none: 0, probable: 1, certain: 2 };
 
@@ -46,8 +46,8 @@ export function mend(order: RuledOrder, suggestion: Suggestion): readonly Sugges
         ...lines.map(({ line }) => `The amount asked of ${lineWords(line, order.words)} is taken off.`),
         ...products.map((product) =>
           sureFor(product, unit) === 0
-            ? `${sentence(PRODUCTS[product.productId].name)} is taken off your list.`
-            : `${sentence(PRODUCTS[product.productId].name)} is made of ${formatWeight(sureFor(product, unit), unit)} of your meat.`,
+            ? `${sentence(madeWords(product.productId))} taken off your list.`
+            : `${sentence(madeWords(product.productId))} made of ${formatWeight(sureFor(product, unit), unit)} of your meat.`,
         ),
       ].join(' '),
       edits: [

@@ -8,7 +8,7 @@ export type Barred = { readonly what: string; readonly isByLaw: boolean };
 export function barredFromMixing(order: RuledOrder): Barred | null {
   const what = spoilsABatch(order);
   if (what) return { what, isByLaw: false };
-  return order.circumstances.law.pooling === 'not-allowed' ? { what: 'one hunter’s meat', isByLaw: true } : null;
+  return order.circumstances.law.pooling === 'not-allowed' ? { what: 'the meat of different hunters', isByLaw: true } : null;
 }
 
 function spoilsABatch({ circumstances, plan }: RuledOrder): string | null {

@@ -2,7 +2,7 @@ import type { PartId } from '@/lib/carcass';
 import { TARGETS, targetName } from '@/lib/cuts';
 import type { Edit, InstructionLine } from '@/lib/instructions';
 import { PRODUCTS, type PlannedProduct } from '@/lib/plan';
-import { type Range, formatWeight, formatWeightRange, roundedDown } from '@/lib/units';
+import { type Range, formatWeight, formatWeightRange, roundedDown, roundedUp } from '@/lib/units';
 import { mayBeMade } from './may-be-made';
 import { afterEdits, mend } from './mend';
 import type { FindingPlace, RuledOrder, Suggestion } from './rule';
@@ -106,10 +106,15 @@ function setAsideForJerky(asked: number, order: RuledOrder): readonly Suggestion
   const there = afterEdits(order, edits).plan.products.find(({ productId }) => productId === 'jerky');
   const sure = roundedDown(there?.there.low ?? 0, unit);
   if (!there || sure === 0 || sure < there.leastGrams) return [];
-  const grams = Math.min(asked, sure);
+  const grams = Math.min(sure, Math.max(asked, roundedUp(there.leastGrams, unit)));
   return mend(order, {
     label: `Keep the right ${targetName('haunch', country)} for it`,
     consequence: `${formatWeight(grams, unit)} of it is dried${line ? `, and ${lineWords({ ...line, side: 'left' }, order.words)} stays` : ''}.`,
     edits: [...edits, { kind: 'set-product', productId: 'jerky', gameGrams: grams }],
-  });
+  }).filter((suggestion) => isJerkyServed(afterEdits(order, suggestion.edits)));
+}
+
+/** Whether the jerky gets its meat: another product may take what a change of a third one set free. */
+function isJerkyServed(order: RuledOrder): boolean {
+  return order.plan.products.every((product) => product.productId !== 'jerky' || shortfallOfProduct(product, order) !== 'certain');
 }

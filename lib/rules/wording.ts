@@ -1,6 +1,7 @@
 import { ANATOMY, BONES, MUSCLES, type MuscleId, type PartId, type PartPlace, type Place, type TissueKey, readTissueKey, tissueIn } from '@/lib/carcass';
 import { type CutId, TARGETS, cutName, partName, pluralOf, sidedName, targetName } from '@/lib/cuts';
-import type { InstructionLine } from '@/lib/instructions';
+import type { InstructionLine, ProductId } from '@/lib/instructions';
+import { PRODUCTS } from '@/lib/plan';
 import { type CalendarDay, formatThickness } from '@/lib/units';
 import type { RuledOrder } from './rule';
 
@@ -129,4 +130,10 @@ export function partOfLine(line: Pick<InstructionLine, 'target'>): PartId {
 export function dayWords(day: CalendarDay, words: Words): string {
   const locale = words.country === 'us' ? 'en-US' : 'en-GB';
   return new Date(`${day}T00:00:00Z`).toLocaleDateString(locale, { day: 'numeric', month: 'long', timeZone: 'UTC' });
+}
+
+/** A made thing with its verb: 'snack sticks are', 'jerky is'. */
+export function madeWords(id: ProductId): string {
+  const { name } = PRODUCTS[id];
+  return `${name} ${name.endsWith('s') ? 'are' : 'is'}`;
 }

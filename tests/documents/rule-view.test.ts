@@ -14,21 +14,28 @@ function pageOf(id: string, changes = {}, words: { country: 'us' | 'uk'; unit: '
 
 describe('the index of rules', () => {
   test('names every rule once, under what it is about', () => {
-    const groups = ruleIndex({});
+    const groups = ruleIndex({}, 'uk');
     expect(groups.flatMap(({ rules }) => rules.map(({ id }) => id)).toSorted()).toEqual(RULES.map(({ id }) => id).toSorted());
     expect(groups.map(({ topic }) => topic)).toEqual(RULE_TOPICS.filter((topic) => groups.some((group) => group.topic === topic)));
   });
 
   test('says of each in one sentence why it is there', () => {
-    for (const { line } of ruleIndex({}).flatMap(({ rules }) => rules)) expect(line).toMatch(/^[A-Z].{15,230}\.$/);
+    for (const { line } of ruleIndex({}, 'uk').flatMap(({ rules }) => rules)) expect(line).toMatch(/^[A-Z].{15,230}\.$/);
   });
 
   test('tells what the shop has made of a rule', () => {
-    const softened = ruleIndex({ 'below-batch-minimum': { severity: 'off', reason: 'We run them together' } })
+    const softened = ruleIndex({ 'below-batch-minimum': { severity: 'off', reason: 'We run them together' } }, 'uk')
       .flatMap(({ rules }) => rules)
       .find(({ id }) => id === 'below-batch-minimum');
     expect(softened).toMatchObject({ severity: 'off', severityWords: 'This shop leaves it out' });
   });
+});
+
+test('reasons are told in the words of the shop’s country', () => {
+  for (const { id } of RULES) {
+    const { why } = pageOf(id, {}, { country: 'us', unit: 'lb' });
+    expect(why).not.toMatch(/\b(mince|minced|fillets?|haunch|haunches|topside|joints?|tenderised)\b/);
+  }
 });
 
 describe('the page of a rule', () => {

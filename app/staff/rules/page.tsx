@@ -17,7 +17,7 @@ export default async function StaffRulesPage({ searchParams }: PageProps<'/staff
   await requireStaff('shop.settings');
   const [shop, { done, version }] = await Promise.all([currentShop(), searchParams]);
   if (shop === null) nothingHere('staff');
-  const { groups, fixed } = ruleChoices();
+  const { groups, fixed } = ruleChoices(shop.settings.nameCountry);
   return (
     <main className="page wide" id="main">
       <PageHeader
@@ -25,7 +25,7 @@ export default async function StaffRulesPage({ searchParams }: PageProps<'/staff
         lede="What the form and the counter look for. Where your shop does it otherwise, soften a rule or leave it out, and say why: hunters read your reason on the page of the rule."
       />
       <DoneNotice done={done} words={{ saved: 'Saved. Forms, status pages and the counter go by it from now on.' }} />
-      <SoftenedNow groups={ruleIndex(shop.settings.ruleChanges)} />
+      <SoftenedNow groups={ruleIndex(shop.settings.ruleChanges, shop.settings.nameCountry)} />
       {/* Anew after a save, but not around a refused form: without script its answer would be lost with its key. */}
       <RulesForm key={String(version)} groups={groups} values={{ ...ruleChangesValues(shop.settings.ruleChanges, RULES), baseVersion: String(shop.version) }} />
       <FixedRules rules={fixed} />

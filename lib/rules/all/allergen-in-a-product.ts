@@ -46,7 +46,7 @@ export const allergenInAProduct = defineRule<Held>({
     const { name } = PRODUCTS[productId];
     return mend(order, {
       label: `Leave out the ${name}`,
-      consequence: isKnown ? 'The meat meant for it stays plain.' : 'The meat meant for it stays plain; the shop can tell you what it puts in.',
+      consequence: isKnown ? 'That meat stays plain.' : 'That meat stays plain; the shop can tell you what it puts in.',
       edits: [{ kind: 'set-product', productId, gameGrams: 0 }],
     });
   },

@@ -5,7 +5,7 @@ import { mend } from '../mend';
 import { CAREFUL } from '@/lib/law';
 import { barredFromMixing } from '../mixing';
 import { PLAIN_TERMS, type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
-import { sentence } from '../wording';
+import { madeWords, sentence } from '../wording';
 
 function onlyMixed({ instructions: { mixing, products }, circumstances: { shop } }: RuledOrder): readonly ProductId[] {
   if (mixing === 'may-be-mixed') return [];
@@ -30,7 +30,7 @@ export const madeOnlyMixed = defineRule<ProductId>({
   place: () => ({ kind: 'field', field: 'products' }),
   part: () => null,
   cause: (productId) => `product ${productId}`,
-  message: (productId) => `${sentence(PRODUCTS[productId].name)} comes here only from batches with other hunters’ meat, and yours is to stay by itself.`,
+  message: (productId) => `${sentence(madeWords(productId))} made here only in batches with other hunters’ meat, and yours is to stay by itself.`,
   suggestions: (productId, order) => {
     const { name } = PRODUCTS[productId];
     const leftOut: Edit = { kind: 'set-product', productId, gameGrams: 0 };
@@ -56,11 +56,11 @@ export const madeOnlyMixedExamples = (): RuleExamples => {
     invalid: [
       {
         order: exampleOrder({ instructions: { products }, circumstances }),
-        messages: ['Summer sausage comes here only from batches with other hunters’ meat, and yours is to stay by itself.'],
+        messages: ['Summer sausage is made here only in batches with other hunters’ meat, and yours is to stay by itself.'],
       },
       {
         order: exampleOrder({ instructions: { products }, circumstances: { ...circumstances, diseaseZone: true } }),
-        messages: ['Summer sausage comes here only from batches with other hunters’ meat, and yours is to stay by itself.'],
+        messages: ['Summer sausage is made here only in batches with other hunters’ meat, and yours is to stay by itself.'],
       },
     ],
   };

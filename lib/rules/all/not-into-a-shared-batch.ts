@@ -30,7 +30,7 @@ export const notIntoASharedBatch = defineRule<Barred>({
   keyOf: () => 'mixing',
   place: () => ({ kind: 'field', field: 'products' }),
   part: () => null,
-  message: ({ what, isByLaw }) => `${sentence(what)} is not put into a batch with other hunters’ meat${isByLaw ? ' where this shop is; the local rule decides' : ''}.`,
+  message: ({ what, isByLaw }) => isByLaw ? `Where this shop is, ${what} is not mixed in one batch; the local rule decides.` : `${sentence(what)} is not put into a batch with other hunters’ meat.`,
   suggestions: (_, order) => {
     const { instructions, circumstances } = order;
     const mixedOnly = instructions.products.map(({ productId }) => productId).filter((id) => circumstances.shop.mixedOnly.includes(id));
@@ -59,7 +59,7 @@ export const notIntoASharedBatchExamples = (): RuleExamples => {
     invalid: [
       {
         order: exampleOrder({ instructions: mixed }),
-        messages: ['One hunter’s meat is not put into a batch with other hunters’ meat where this shop is; the local rule decides.'],
+        messages: ['Where this shop is, the meat of different hunters is not mixed in one batch; the local rule decides.'],
       },
       {
         order: exampleOrder({ instructions: mixed, circumstances: { diseaseZone: true, shop: { ...PLAIN_TERMS, mixedOnly: ['summer-sausage'] } } }),

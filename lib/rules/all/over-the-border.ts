@@ -85,7 +85,7 @@ export const overTheBorder = defineRule<Held>({
   message: (data, { words }) => {
     if (data.of === 'bones') return 'You take it over a border, and loose bones may not cross it; the rules of both places decide.';
     if (data.of === 'head') return 'You take it over a border, and a whole head may not cross it; the rules of both places decide.';
-    return `You take it over a border, and the bone in ${lineWords(data.line, words)} may not cross it; the rules of both places decide.`;
+    return `You take it over a border, and ${lineWords(data.line, words)} may not cross it; the rules of both places decide.`;
   },
   suggestions,
 });
@@ -105,15 +105,15 @@ export const overTheBorderExamples = (): RuleExamples => {
       {
         order: exampleOrder({ lines, instructions: { overBorder: true, keep }, facts: { sex: 'male' } }),
         messages: [
-          'You take it over a border, and the bone in loin chops on the bone may not cross it; the rules of both places decide.',
-          'You take it over a border, and the bone in left haunch whole on the bone may not cross it; the rules of both places decide.',
+          'You take it over a border, and loin chops on the bone may not cross it; the rules of both places decide.',
+          'You take it over a border, and left haunch whole on the bone may not cross it; the rules of both places decide.',
           'You take it over a border, and loose bones may not cross it; the rules of both places decide.',
           'You take it over a border, and a whole head may not cross it; the rules of both places decide.',
         ],
       },
       {
         order: exampleOrder({ lines, instructions: { overBorder: true }, circumstances: { law } }),
-        messages: ['You take it over a border, and the bone in loin chops on the bone may not cross it; the rules of both places decide.'],
+        messages: ['You take it over a border, and loin chops on the bone may not cross it; the rules of both places decide.'],
       },
     ],
   };

@@ -4,7 +4,7 @@ import { PRODUCTS } from '@/lib/plan';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
 import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
-import { lineWords, partOfLine, sentence } from '../wording';
+import { lineWords, madeWords, partOfLine, sentence } from '../wording';
 
 type Pork =
   | { readonly in: 'mince' }
@@ -74,7 +74,7 @@ export const porkInANoPorkOrder = defineRule<Pork>({
     if (found.in === 'line') return `Bacon is pork, and this order is to be without it: ${lineWords(found.line, words)}.`;
     return found.in === 'mince'
       ? `Pork fat is to go into the ${minceName(words.country)}, and this order is to be without pork.`
-      : `${sentence(PRODUCTS[found.productId].name)} is made with pork, and this order is to be without pork.`;
+      : `${sentence(madeWords(found.productId))} made with pork, and this order is to be without pork.`;
   },
   suggestions,
 });

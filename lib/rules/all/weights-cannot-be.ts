@@ -32,7 +32,7 @@ export const weightsCannotBe = defineRule<Impossible>({
   id: 'weights-cannot-be',
   severity: 'stop',
   title: 'More out than in',
-  ground: 'law',
+  ground: 'safety',
   stages: ['receiving', 'cutting', 'packing'],
   whom: 'shop',
   check: impossible,
