@@ -5,7 +5,7 @@ import { type ArrivalDetails, type DescribedAnimal, type ShopView, animalWords, 
 import { type Plan, PRODUCTS } from '@/lib/plan';
 import { CAUTIONS, DEFERENCE } from '@/lib/rules';
 import { formatThickness, formatWeight } from '@/lib/units';
-import { grindBox, grindWord, keepList, noteOf, productBoxes, stopBars } from './sheet-boxes';
+import { factsBeside, grindBox, grindWord, ifShort, keepList, productBoxes, stopBars } from './sheet-boxes';
 
 /** One line of the sheet: PART - ACTION - SIZE - PACK. */
 export type SheetLine = {
@@ -37,6 +37,9 @@ export type SheetStop = { readonly text: string; readonly kind: 'hold' | 'hazard
 
 export type SheetMark = { readonly part: PartId; readonly place: Place; readonly kind: 'wound' | 'absent'; readonly severity: WoundSeverity | null };
 
+/** A made thing: 'JERKY', whose meat is in it, how much is set aside for it, what is added. */
+export type SheetProduct = { readonly name: string; readonly batch: 'OWN MEAT' | 'MIXED BATCH'; readonly setAside: string; readonly added: string };
+
 /** The cutting sheet as ready words: what the PDF draws, and a test reads. */
 export type CuttingSheet = {
   /** '10427-7'. */
@@ -63,8 +66,12 @@ export type CuttingSheet = {
   /** 'GRIND', 'MINCE'. */
   readonly grindTitle: string;
   readonly grind: readonly { readonly label: string; readonly value: string }[];
-  readonly products: readonly { readonly name: string; readonly setAside: string; readonly added: string }[];
+  readonly products: readonly SheetProduct[];
+  /** 'IF SHORT: 1 jerky, 2 snack sticks' where the hunter chose an order, or ''. */
+  readonly ifShort: string;
   readonly keep: readonly string[];
+  /** What else is to be known, each under its tag: 'SHARED', 'Edda 50%, Jonas 50%'. */
+  readonly facts: readonly { readonly tag: string; readonly words: string }[];
   readonly note: string;
   /** Boxes to write in: weights, initials, time. */
   readonly writeIns: readonly string[];
@@ -137,8 +144,10 @@ export function buildCuttingSheet(input: SheetInput): CuttingSheet {
     grindTitle: grindWord(shop),
     grind: grindBox(input),
     products: productBoxes(input),
+    ifShort: ifShort(input),
     keep: keepList(instructions),
-    note: noteOf(input),
+    facts: factsBeside(input),
+    note: instructions.note,
     writeIns: [...(hanging === null ? ['Hanging weight'] : []), 'Meat out', 'Trim lug', 'Boxes', 'Start', 'End'],
     signOff: 'Cut as written. Cutter:',
     strips: strips(input),

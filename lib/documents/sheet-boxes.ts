@@ -1,6 +1,6 @@
-import { allergenName, type Instructions } from '@/lib/instructions';
+import { allergenName, type Instructions, type Share } from '@/lib/instructions';
 import { PRODUCTS } from '@/lib/plan';
-import { formatDay, formatWeight } from '@/lib/units';
+import { formatNearDay, formatWeight } from '@/lib/units';
 import type { CuttingSheet, SheetInput, SheetStop } from './cutting-sheet';
 
 /** Short bars across the sheet, the worst first. */
@@ -16,31 +16,41 @@ export function stopBars({ arrival, fromZone, instructions, openQuestions }: She
     ...bar(instructions.noPork, 'never', 'NO PORK'),
     ...bar(instructions.avoid.length > 0, 'never', `ALLERGY: ${instructions.avoid.map(allergenName).join(', ').toUpperCase()}`),
     ...bar(instructions.boneless, 'never', 'NO BONE'),
-    ...bar(instructions.overBorder, 'never', 'GOES OVER A BORDER'),
+    ...bar(instructions.overBorder, 'hazard', 'OVER THE BORDER'),
     ...bar(keep.cape, 'save', 'CAPE KEPT'),
   ];
 }
 
-/** Made things in the order they are served, numbered where the hunter chose that order. */
+/** Made things in the order they are served. */
 export function productBoxes({ plan, instructions, shop }: SheetInput): CuttingSheet['products'] {
   const words = (grams: number): string => formatWeight(grams, shop.unit, shop.locale);
-  const isOrdered = instructions.isPriorityStated && plan.products.length > 1;
-  return plan.products.map((product, at) => ({
-    name: `${isOrdered ? `${at + 1}. ` : ''}${PRODUCTS[product.productId].name.toUpperCase()}`,
-    setAside: `set aside ${words(product.askedGrams)} own meat${instructions.mixing === 'may-be-mixed' ? ', to the mixed batch' : ''}`,
+  return plan.products.map((product) => ({
+    name: PRODUCTS[product.productId].name.toUpperCase(),
+    batch: instructions.mixing === 'may-be-mixed' ? 'MIXED BATCH' : 'OWN MEAT',
+    setAside: `set aside ${words(product.askedGrams)} own meat`,
     added: product.addedGrams > 0 ? `+ ${words(product.addedGrams)} pork` : '',
   }));
 }
 
-/** What else the cutter has to know: whose the packets are, by when, and the hunter's own words. */
-export function noteOf({ instructions, shop }: SheetInput): string {
-  const { shares, wantedBy, note } = instructions;
-  const shared = shares.map(({ name, percent, isGiven }) => `${name || 'no name'} ${percent}%${isGiven ? ' (given)' : ''}`);
+/** 'IF SHORT: 1 jerky, 2 snack sticks' where the hunter chose the order, else ''. */
+export function ifShort({ plan, instructions }: SheetInput): string {
+  if (!instructions.isPriorityStated || plan.products.length < 2) return '';
+  return `IF SHORT: ${plan.products.map(({ productId }, at) => `${at + 1} ${PRODUCTS[productId].name}`).join(', ')}`;
+}
+
+/** By when it is wanted, and whose the packets are: 'WANTED BY', 'Tue, Dec 1'. */
+export function factsBeside({ instructions, shop }: SheetInput): CuttingSheet['facts'] {
+  const { shares, wantedBy } = instructions;
   return [
-    ...(shared.length > 0 ? [`SHARED: ${shared.join(', ')}.`] : []),
-    ...(wantedBy === null ? [] : [`WANTED BY ${formatDay(wantedBy, shop.locale)}.`]),
-    ...(note === '' ? [] : [note]),
-  ].join(' ');
+    ...(wantedBy === null ? [] : [{ tag: 'WANTED BY', words: formatNearDay(wantedBy, shop.locale) }]),
+    ...(shares.length === 0 ? [] : [{ tag: 'SHARED', words: shares.map(sharedWords).join(', ') }]),
+  ];
+}
+
+/** 'Edda 50%', 'GIVEN 50%', 'County food bank GIVEN 50%'. */
+function sharedWords({ name, percent, isGiven }: Share): string {
+  const who = [...(name === '' ? [] : [name]), ...(isGiven ? ['GIVEN'] : [])].join(' ');
+  return `${who || 'no name'} ${percent}%`;
 }
 
 /** What becomes of ground meat. */

@@ -9,8 +9,8 @@ import { AS_SEEN_FIT } from './size-choices';
 
 /**
  * What a button of the form asks for, as its `intent` value: 'add:topside', 'remove:line-3',
- * 'first:jerky' (is made before the others), 'mend:<finding key>#0' (its first suggestion). The same on the phone and on the server, so the form works
- * without script.
+ * 'first:jerky' (is made before the others), 'mend:<finding key>#0' (its first suggestion). The same on the phone and
+ * on the server, so the form works without script.
  */
 export function applyIntent(values: OrderFormValues, intent: string, shop: OrderFormShop): OrderFormValues {
   const colon = intent.indexOf(':');

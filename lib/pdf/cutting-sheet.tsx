@@ -1,9 +1,10 @@
 import { Page, View } from '@react-pdf/renderer';
 import type { CuttingSheet } from '@/lib/documents';
 import { PAGE_SIZES, type Paper } from './job';
-import { KeepLine, SheetBand, SignOff, WriteIns } from './sheet-boxes';
+import { SheetBand, SignOff, TaggedLines, WriteIns } from './sheet-boxes';
 import { SheetHeader } from './sheet-header';
-import { GAP, MARGIN, layOutSheet, restWords } from './sheet-layout';
+import { MARGIN, layOutSheet, restWords } from './sheet-layout';
+import { GAP } from './sheet-sizes';
 import { SheetLines } from './sheet-lines';
 import { StopBars } from './sheet-stops';
 import { SheetStrips } from './sheet-strips';
@@ -32,7 +33,7 @@ export function CuttingSheetPages({ sheet, paper }: { readonly sheet: CuttingShe
             </View>
           )}
           {isFirst && <SheetBand sheet={sheet} layout={layout} />}
-          {isFirst && sheet.keep.length > 0 && <KeepLine sheet={sheet} layout={layout} />}
+          {isFirst && <TaggedLines sheet={sheet} layout={layout} />}
           {isFirst && sheet.markWords !== '' && (
             <View style={{ height: heights.marks }}>
               <Words size={sizes.fact} weight={700}>{sheet.markWords}</Words>

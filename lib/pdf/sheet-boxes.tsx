@@ -2,7 +2,8 @@ import { View } from '@react-pdf/renderer';
 import type { ReactNode } from 'react';
 import type { CuttingSheet } from '@/lib/documents';
 import { SheetChart } from './sheet-chart';
-import { BOX_PADDING, GAP, KEEP_TAG, type SheetLayout, boxWidths, grindRows } from './sheet-layout';
+import { BOX_PADDING, type SheetLayout, boxWidths, grindRows, taggedLines } from './sheet-layout';
+import { GAP } from './sheet-sizes';
 import { INK, PAPER, grow } from './styles';
 import { Words, WordsPair } from './words';
 
@@ -29,29 +30,33 @@ export function SheetBand({ sheet, layout: { sizes, heights, width } }: BoxesPro
         <Box title="PRODUCTS" width={wide.products}>
           {sheet.products.map((product) => (
             <View key={product.name}>
-              <Words size={sizes.value} weight={700}>{product.name}</Words>
+              <WordsPair
+                first={{ text: product.name, size: sizes.value, weight: 700 }}
+                second={{ text: product.batch, size: sizes.label, weight: product.batch === 'MIXED BATCH' ? 700 : 400 }}
+              />
               <Words size={sizes.label}>{product.setAside}</Words>
               {product.added !== '' && <Words size={sizes.label} weight={700}>{product.added}</Words>}
             </View>
           ))}
+          {sheet.ifShort !== '' && <Words size={sizes.label} weight={700}>{sheet.ifShort}</Words>}
         </Box>
       )}
     </View>
   );
 }
 
-/** What goes home besides meat. */
-export function KeepLine({ sheet, layout: { sizes, heights } }: BoxesProps) {
-  return (
-    <View style={{ height: heights.keep, paddingTop: 3, flexDirection: 'row' }}>
-      <View style={{ width: KEEP_TAG - GAP, marginRight: GAP, backgroundColor: INK, alignItems: 'center', alignSelf: 'flex-start' }}>
-        <Words size={sizes.label} weight={700} color={PAPER}>KEEP</Words>
+/** What goes home besides meat, by when it is wanted, and whose it is: each line under its tag, white on black. */
+export function TaggedLines({ sheet, layout: { sizes, width } }: BoxesProps) {
+  return taggedLines(sheet, width, sizes).map(({ tag, words, tagWidth, height }) => (
+    <View key={tag} style={{ height, paddingTop: 3, flexDirection: 'row' }}>
+      <View style={{ width: tagWidth, marginRight: GAP, backgroundColor: INK, alignItems: 'center', alignSelf: 'flex-start' }}>
+        <Words size={sizes.label} weight={700} color={PAPER}>{tag}</Words>
       </View>
       <View style={grow}>
-        <Words size={sizes.fact} weight={700}>{sheet.keep.join(', ')}</Words>
+        <Words size={sizes.fact} weight={700}>{words}</Words>
       </View>
     </View>
-  );
+  ));
 }
 
 function Box({ title, width, children }: { readonly title: string; readonly width: number; readonly children: ReactNode }) {

@@ -1,7 +1,8 @@
 import { Path, Svg, View } from '@react-pdf/renderer';
 import type { CuttingSheet } from '@/lib/documents';
 import { qrPath } from './qr-path';
-import { GAP, type SheetLayout } from './sheet-layout';
+import { type SheetLayout } from './sheet-layout';
+import { GAP } from './sheet-sizes';
 import { INK, PAPER } from './styles';
 import { clipText, sizeToFit, textWidth } from './text-width';
 import { Words } from './words';

@@ -1,6 +1,7 @@
 import { carcassChart, type CuttingSheet, type SheetBlock, type SheetLine, type SheetStop } from '@/lib/documents';
 import { PAGE_SIZES, type Paper } from './job';
-import { FLOOR, type Frame, LARGEST, type SheetSizes, sizesFor } from './sheet-sizes';
+import { FLOOR, type Frame, GAP, LARGEST, type SheetSizes, sizesFor } from './sheet-sizes';
+import { barWidth, stopRowsOf } from './stop-rows';
 import { lineCount, textWidth, type Weight } from './text-width';
 
 /** Widths of the columns of the lines, in points. */
@@ -21,8 +22,8 @@ export type SheetLayout = {
   readonly heights: {
     /** Chart and boxes. */
     readonly band: number;
-    /** A line of what goes home besides meat. */
-    readonly keep: number;
+    /** Lines of what goes home besides meat, by when, and to whom. */
+    readonly tagged: number;
     readonly marks: number;
     readonly rest: number;
     readonly note: number;
@@ -34,12 +35,11 @@ export type SheetLayout = {
 export const MARGIN = 18;
 /** Line to line, as a multiple of the size. */
 export const LEADING = 1.27;
-export const GAP = 6;
 export const MARKER = 7;
 export const CHART_GAP = 4;
 export const BOX_PADDING = 4;
-/** Width of the word before what is kept. */
-export const KEEP_TAG = 56;
+/** Beside a tag's word, on either side. */
+const TAG_PADDING = 5;
 /** Before a manner, and on either side of a note. */
 export const NOTE_PADDING = 4;
 const ROW_PADDING = 2.5;
@@ -94,7 +94,7 @@ function layOutAt(sheet: CuttingSheet, paper: Paper, sizes: SheetSizes): SheetLa
     stripRows: stripRowsOf(sheet.strips),
     heights: {
       band: bandHeight(sheet, width, sizes),
-      keep: sheet.keep.length === 0 ? 0 : textHeight(sheet.keep.join(', '), width - KEEP_TAG, sizes.fact, 700) + 4,
+      tagged: taggedLines(sheet, width, sizes).reduce((total, { height }) => total + height, 0),
       marks: textHeight(sheet.markWords, width, sizes.fact, 700),
       rest: textHeight(restWords(sheet), width, sizes.fact, 400) + 7,
       note: sheet.note === '' ? 0 : textHeight(`Hunter's note: ${sheet.note}`, width - 2 * GAP, sizes.note, 400) + 6,
@@ -183,20 +183,11 @@ function barsFit({ stopRows, sizes, width }: SheetLayout): boolean {
   return stopRows.flat().every((stop) => barWidth(stop, sizes) <= width);
 }
 
-function barWidth(stop: SheetStop, sizes: SheetSizes): number {
-  return textWidth(stop.text, sizes.stop, 700) + sizes.stop * 1.7;
-}
-
-/** Puts bars side by side while they fit, in their order. */
-function stopRowsOf(stops: readonly SheetStop[], width: number, sizes: SheetSizes): readonly (readonly SheetStop[])[] {
-  const rows: SheetStop[][] = [];
-  for (const stop of stops) {
-    const row = rows.at(-1);
-    const taken = (row ?? []).reduce((total, one) => total + barWidth(one, sizes) + GAP, 0);
-    if (row && taken + barWidth(stop, sizes) <= width) row.push(stop);
-    else rows.push([stop]);
-  }
-  return rows;
+/** What stands under a tag on the first page, with the width of the tags and the height each takes. */
+export function taggedLines(sheet: Pick<CuttingSheet, 'keep' | 'facts'>, width: number, sizes: SheetSizes): readonly TaggedLine[] {
+  const all = [...(sheet.keep.length === 0 ? [] : [{ tag: 'KEEP', words: sheet.keep.join(', ') }]), ...sheet.facts];
+  const tagWidth = Math.max(0, ...all.map(({ tag }) => textWidth(tag, sizes.label, 700) + 2 * TAG_PADDING));
+  return all.map(({ tag, words }) => ({ tag, words, tagWidth, height: textHeight(words, width - tagWidth - GAP, sizes.fact, 700) + 4 }));
 }
 
 /** Up to five strips side by side; six or more in two rows. */
@@ -205,6 +196,8 @@ function stripRowsOf(strips: CuttingSheet['strips']): readonly CuttingSheet['str
   const half = Math.ceil(strips.length / 2);
   return [strips.slice(0, half), strips.slice(half)];
 }
+
+type TaggedLine = { readonly tag: string; readonly words: string; readonly tagWidth: number; readonly height: number };
 
 type BoxWidths = { readonly grind: number; readonly products: number };
 
@@ -228,7 +221,10 @@ function bandHeight(sheet: CuttingSheet, width: number, sizes: SheetSizes): numb
   return Math.max(
     sizes.chart,
     total(grindRows(sheet, wide.grind).map((row) => Math.max(...row.map((one) => pairHeight(one, wide.grind / row.length - 2 * BOX_PADDING, sizes))))),
-    total(sheet.products.map((product) => high(product.name, 'products', sizes.value) + high(product.setAside, 'products', sizes.label) + high(product.added, 'products', sizes.label))),
+    total([
+      ...sheet.products.map((product) => high(`${product.name} ${product.batch}`, 'products', sizes.value) + high(product.setAside, 'products', sizes.label) + high(product.added, 'products', sizes.label)),
+      high(sheet.ifShort, 'products', sizes.label),
+    ]),
   );
 }
 
@@ -254,7 +250,7 @@ function textHeight(text: string, width: number, size: number, weight: Weight): 
 function shareOut(rows: readonly LaidRow[], { paper, sizes, stopRows, stripRows, heights }: Omit<SheetLayout, 'pages'>): SheetLayout['pages'] {
   const stops = stopRows.length * (sizes.stopHeight + 4);
   const room = PAGE_SIZES[paper][1] - 2 * MARGIN - sizes.header - stops - sizes.signOff - GAP;
-  const first = heights.band + heights.keep + heights.marks + 2 * GAP;
+  const first = heights.band + heights.tagged + heights.marks + 2 * GAP;
   const last = heights.rest + heights.note + sizes.writeIn + heights.cautions + stripRows.length * sizes.stripHeight + 2 * GAP;
   const spare = room - first - last - sum(rows);
   if (spare >= 0) {

@@ -1,6 +1,7 @@
 import { View } from '@react-pdf/renderer';
 import type { SheetLine } from '@/lib/documents';
-import { GAP, LEADING, type LaidRow, MARKER, NOTE_PADDING, type SheetLayout, makeRows, sharedWidth, sharedWords, weightOf } from './sheet-layout';
+import { LEADING, type LaidRow, MARKER, NOTE_PADDING, type SheetLayout, makeRows, sharedWidth, sharedWords, weightOf } from './sheet-layout';
+import { GAP } from './sheet-sizes';
 import { GREY, INK, PAPER } from './styles';
 import { Words, WordsPair } from './words';
 

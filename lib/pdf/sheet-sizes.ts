@@ -31,6 +31,9 @@ export type SheetSizes = {
   readonly stripHeight: number;
 };
 
+/** Between things that stand side by side. */
+export const GAP = 6;
+
 export const LARGEST = 24;
 /** Nothing that a cutter acts on is smaller. Cautions are a point less, which is the floor of the whole sheet. */
 export const FLOOR = 14;

@@ -1,6 +1,7 @@
 import { Path, Svg, View } from '@react-pdf/renderer';
 import type { SheetStop } from '@/lib/documents';
-import { GAP, type SheetLayout } from './sheet-layout';
+import { type SheetLayout } from './sheet-layout';
+import { GAP } from './sheet-sizes';
 import { INK, PAPER } from './styles';
 import { Words } from './words';
 

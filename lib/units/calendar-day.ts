@@ -63,6 +63,15 @@ export function formatDay(day: CalendarDay, locale = 'en-US'): string {
   return new Date(readDay(day)).toLocaleDateString(locale, { dateStyle: 'medium', timeZone: 'UTC' });
 }
 
+/**
+ * Writes a day that is near, with its weekday and without its year. Throws a RangeError on a text that is no day.
+ *
+ * @example formatNearDay('2026-12-01', 'en-US') // 'Tue, Dec 1'
+ */
+export function formatNearDay(day: CalendarDay, locale = 'en-US'): string {
+  return new Date(readDay(day)).toLocaleDateString(locale, { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
+}
+
 function readDay(day: CalendarDay): number {
   if (!isCalendarDay(day)) throw new RangeError(`Not a day: ${day}`);
   return Date.parse(`${day}T00:00:00Z`);

@@ -3,6 +3,7 @@ export {
   addMonths,
   daysBetween,
   formatDay,
+  formatNearDay,
   isCalendarDay,
   type CalendarDay,
 } from './calendar-day';
