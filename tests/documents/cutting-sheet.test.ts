@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { CuttingSheet, SheetLine } from '@/lib/documents';
-import { heavySheet, makeLine, makeSheet, typicalSheet, usualSheet } from '../pdf/samples';
+import { heavySheet, makeLine, makeSheet, rareSheet, typicalSheet, usualSheet } from '../pdf/samples';
 
 const linesOf = (sheet: CuttingSheet): readonly SheetLine[] => sheet.blocks.flatMap((block) => block.lines);
 const told = (sheet: CuttingSheet): readonly string[] =>
@@ -66,6 +66,36 @@ describe('a heavy order', () => {
   test('says which version it replaces, and what goes home', () => {
     expect([sheet.number, sheet.code, sheet.replaces, sheet.surname]).toEqual(['10588-0', '105880V3', 'replaces version 2', 'Ørsted-Łukasz']);
     expect(sheet.keep).toEqual(['HEART', 'LIVER', 'LIMB BONES', 'SKULL PLATE', 'CAPE']);
+  });
+});
+
+describe('what is rarely asked', () => {
+  const sheet = rareSheet();
+
+  test('stands in bars where it stops a hand', () => {
+    expect(sheet.stops.map(({ kind, text }) => `${kind}: ${text}`)).toEqual([
+      'never: NO PORK', 'never: ALLERGY: MILK, MUSTARD', 'never: NO BONE', 'hazard: OVER THE BORDER', 'save: CAPE KEPT',
+    ]);
+  });
+
+  test('says of made things whose meat is in them, and which goes first where meat runs short', () => {
+    expect(sheet.products.map(({ name, batch }) => `${name} ${batch}`)).toEqual(['JERKY MIXED BATCH', 'SNACK STICKS MIXED BATCH']);
+    expect(sheet.ifShort).toBe('IF SHORT: 1 jerky, 2 snack sticks');
+    expect(sheet.grind).toContainEqual({ label: 'Form', value: 'PATTIES' });
+  });
+
+  test('says by when, to whom, and who mounts the cape, apart from the words of the hunter', () => {
+    expect(sheet.facts).toEqual([
+      { tag: 'WANTED BY', words: 'Tue, Dec 1' },
+      { tag: 'SHARED', words: 'Edda 50%, Jonas 30%, GIVEN 20%' },
+    ]);
+    expect(sheet.keep).toEqual(['HEART', 'CAPE (Ida Falk)', 'WHOLE HIDE']);
+    expect(sheet.note).toBe('Jonas comes for his boxes himself.');
+  });
+
+  test('leaves no trace on the sheet of a plain order', () => {
+    const { stops, ifShort, facts, products } = typicalSheet();
+    expect([stops, ifShort, facts, products.map(({ batch }) => batch)]).toEqual([[], '', [], ['OWN MEAT']]);
   });
 });
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { AGE_CLASSES, DELIVERY_FORMS, SEXES, PUBLISHED_IDS, WEIGHT_BASES, PUBLISHED_SPECIES } from '@/lib/carcass';
 import { CUT_IDS, TARGET_IDS } from '@/lib/cuts';
-import { type OrderFormShop, type OrderFormValues, readOrderForm } from '@/lib/forms';
-import { ADDED_FATS, ANTLER_CHOICES, LINE_SIDES, REST_CHOICES, PRODUCT_IDS } from '@/lib/instructions';
+import { type OrderFormShop, type OrderFormValues, SHARE_ROWS, readOrderForm } from '@/lib/forms';
+import { ADDED_FATS, ALLERGENS, ANTLER_CHOICES, LINE_SIDES, MINCE_SHAPES, MIXINGS, PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
 import { CAREFUL } from '@/lib/law';
 
 /** What people, their telephones and those who mean harm put into a field. */
@@ -22,6 +22,14 @@ const weight = fc.oneof(
   fc.constant(''),
 );
 const ticked = fc.constantFrom('', 'on');
+const served = fc.oneof({ weight: 4, arbitrary: fc.shuffledSubarray([...PRODUCT_IDS]).map((ids) => ids.join(' ')) }, text);
+const agreed = fc.oneof({ weight: 4, arbitrary: fc.subarray(['shares-not-whole|shares', 'note-says-otherwise|note', 'x']).map((keys) => keys.join(' ')) }, text);
+
+/** Rows of who shares: mostly none, else names and parts that may make 100. */
+const shareEntries = fc.oneof(
+  { weight: 3, arbitrary: fc.constant([]) },
+  fc.array(fc.record({ name: chosen(['Edda', 'Jonas', '']), percent: chosen(['50', '30', '100', '0', '101', ' 20 ', '33.3']), isGiven: ticked }), { maxLength: SHARE_ROWS + 1 }),
+);
 
 const anyLineEntries = fc.record({
   id: chosen(['line-1', 'line-2', 'line-3', 'line-4', 'line-5', 'line-9999']),
@@ -52,27 +60,43 @@ export const anyOrderForm: fc.Arbitrary<OrderFormValues> = fc
       squaredOff: chosen(['stew', 'mince']),
       'mince.addedFat': chosen(ADDED_FATS),
       'mince.fatPercent': chosen(['0', '5', '10', '50', '60', '05']),
+      'mince.shape': chosen(MINCE_SHAPES),
       'mince.pack': chosen(['454', '907', '49', '20001']),
       stewPack: chosen(['454', '1000']),
       ...Object.fromEntries(PRODUCT_IDS.map((id) => [`products.${id}`, weight])),
+      served,
+      mixing: chosen(MIXINGS),
       'keep.heart': ticked,
       'keep.bones': ticked,
       'keep.antlers': chosen(ANTLER_CHOICES),
       'keep.cape': ticked,
+      'keep.hide': ticked,
+      'keep.taxidermist': text,
       noPork: ticked,
+      ...Object.fromEntries(ALLERGENS.map((id) => [`avoid.${id}`, fc.constantFrom('', '', '', 'on')])),
+      boneless: ticked,
+      wantedBy: chosen(['', '2026-12-01', '2027-02-29', '1-12-2026']),
+      overBorder: ticked,
+      agreed,
       note: text,
       'hunter.name': text,
       'hunter.phone': text,
       'hunter.email': text,
     }),
     lines: fc.array(anyLineEntries, { maxLength: 7 }),
+    shares: shareEntries,
   })
-  .map(({ head, lines }) =>
+  .map(({ head, lines, shares }) =>
     readOrderForm([
       ...Object.entries(head),
-      ...lines.flatMap((line, at) => Object.entries(line).map(([name, value]): [string, string] => [`lines.${at}.${name}`, value])),
+      ...rowEntries('lines', lines),
+      ...rowEntries('shares', shares),
     ]),
   );
+
+function rowEntries(list: string, rows: readonly Readonly<Record<string, string>>[]): readonly [string, string][] {
+  return rows.flatMap((row, at) => Object.entries(row).map(([name, value]): [string, string] => [`${list}.${at}.${name}`, value]));
+}
 
 /** Shops that weigh and write in different ways. */
 export const formShops: readonly OrderFormShop[] = [

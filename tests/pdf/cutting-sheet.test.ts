@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { CuttingSheet } from '@/lib/documents';
+import { ALLERGENS, allergenName } from '@/lib/instructions';
 import { drawPdf } from '@/lib/pdf/draw';
 import { PAGE_SIZES } from '@/lib/pdf/job';
 import { fontSizes, hasPoppler, pageCount, pageSizes, textOf, wordsOf } from './read-pdf';
-import { elkSheet, heavySheet, makeLine, makeSheet, typicalSheet, usualSheet } from './samples';
+import { elkSheet, heavySheet, makeLine, makeSheet, rareSheet, typicalSheet, usualSheet } from './samples';
 
 const draw = (sheet: CuttingSheet, paper: 'letter' | 'a4' = 'letter') => drawPdf({ kind: 'sheets', paper, sheets: [sheet] });
-const SAMPLES = { typical: typicalSheet(), usual: usualSheet(), elk: elkSheet(), heavy: heavySheet() };
+const SAMPLES = { typical: typicalSheet(), usual: usualSheet(), elk: elkSheet(), heavy: heavySheet(), rare: rareSheet() };
 const CASES = Object.entries(SAMPLES).flatMap(([name, sheet]) => (['letter', 'a4'] as const).map((paper) => ({ name, sheet, paper })));
 
 /** Everything a cutter must find on the paper. */
@@ -16,8 +17,10 @@ const wordsToFind = (sheet: CuttingSheet): readonly string[] => [
   sheet.rest,
   sheet.weight,
   ...sheet.grind.flatMap(({ label, value }) => [label, value]),
-  ...sheet.products.flatMap((product) => [product.name, product.setAside, product.added]),
+  ...sheet.products.flatMap((product) => [product.name, product.batch, product.setAside, product.added]),
+  sheet.ifShort,
   ...sheet.keep,
+  ...sheet.facts.flatMap(({ tag, words }) => [tag, words]),
   sheet.markWords,
   sheet.note,
   ...sheet.writeIns,
@@ -30,7 +33,7 @@ const wordsToFind = (sheet: CuttingSheet): readonly string[] => [
 ];
 
 test.each(CASES)('the $name sheet on $paper has as many pages as it says', async ({ sheet, paper }) => {
-  expect(pageCount(await draw(sheet, paper))).toBe(sheet === SAMPLES.heavy ? 2 : 1);
+  expect(pageCount(await draw(sheet, paper))).toBe(sheet === SAMPLES.heavy || sheet === SAMPLES.rare ? 2 : 1);
 });
 
 test.each(CASES)('every page of the $name sheet is as large as $paper', async ({ sheet, paper }) => {
@@ -74,6 +77,14 @@ describe.skipIf(!hasPoppler)('read back', () => {
       expect(here.some((word) => word.top > height * 0.75)).toBe(true);
     }
     expect(words.filter((word) => word.bottom - word.top > 24)).toHaveLength(2 * pages.length + sheet.strips.length);
+  });
+
+  test('a list of allergies wider than the page goes on in the next bar, and no word of it is cut off', async () => {
+    const pdf = await draw(makeSheet({ instructions: { avoid: ALLERGENS, noPork: true, boneless: true } }));
+    expect(pageCount(pdf)).toBe(1);
+    const text = textOf(pdf).replace(/\s/g, '');
+    expect(ALLERGENS.map((id) => allergenName(id).toUpperCase().replace(' ', '')).filter((name) => !text.includes(name))).toEqual([]);
+    expect(wordsOf(pdf).filter(({ right }) => right > 612 - 16)).toEqual([]);
   });
 
   test('a second page is marked on both', async () => {

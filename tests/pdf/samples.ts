@@ -181,6 +181,29 @@ export function heavySheet(): CuttingSheet {
   });
 }
 
+/** Everything that is rarely asked, at once. */
+export function rareSheet(): CuttingSheet {
+  return makeSheet({
+    sequence: 10433,
+    hangingGrams: 41_912,
+    instructions: {
+      lines: [makeLine('fillet', 'whole'), makeLine('loin', 'butterfly', { size: thick(19), pack: pieces(4) }), makeLine('topside', 'joint', { size: weighing(1361) })],
+      mince: { addedFat: 'beef', fatPercent: 10, packGrams: 454, shape: 'patties' },
+      products: [{ productId: 'jerky', gameGrams: 2268 }, { productId: 'snack-sticks', gameGrams: 4536 }],
+      isPriorityStated: true,
+      mixing: 'may-be-mixed',
+      keep: { heart: true, liver: false, bones: false, antlers: 'none', cape: true, hide: true, taxidermist: 'Ida Falk' },
+      noPork: true,
+      avoid: ['milk', 'mustard'],
+      boneless: true,
+      overBorder: true,
+      wantedBy: '2026-12-01',
+      shares: [{ name: 'Edda', percent: 50, isGiven: false }, { name: 'Jonas', percent: 30, isGiven: false }, { name: '', percent: 20, isGiven: true }],
+      note: 'Jonas comes for his boxes himself.',
+    },
+  });
+}
+
 /** A big animal with wounds and two bars, on one page. */
 export function elkSheet(): CuttingSheet {
   return makeSheet({
