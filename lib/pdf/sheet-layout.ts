@@ -222,7 +222,7 @@ function bandHeight(sheet: CuttingSheet, width: number, sizes: SheetSizes): numb
     sizes.chart,
     total(grindRows(sheet, wide.grind).map((row) => Math.max(...row.map((one) => pairHeight(one, wide.grind / row.length - 2 * BOX_PADDING, sizes))))),
     total([
-      ...sheet.products.map((product) => high(`${product.name} ${product.batch}`, 'products', sizes.value) + high(product.setAside, 'products', sizes.label) + high(product.added, 'products', sizes.label)),
+      ...sheet.products.map((product) => pairHeight({ label: product.batch, value: product.name }, wide.products - 2 * BOX_PADDING, sizes) + high(product.setAside, 'products', sizes.label) + high(product.added, 'products', sizes.label)),
       high(sheet.ifShort, 'products', sizes.label),
     ]),
   );
@@ -235,7 +235,7 @@ export function grindRows({ grind }: CuttingSheet, width: number): readonly Cutt
 }
 
 function pairHeight({ label, value }: CuttingSheet['grind'][number], width: number, sizes: SheetSizes): number {
-  const wide = textWidth(label, sizes.label, 400) + textWidth(` ${value}`, sizes.value, 700);
+  const wide = textWidth(label, sizes.label, 700) + textWidth(` ${value}`, sizes.value, 700);
   return Math.ceil(wide / width) * sizes.value * LEADING;
 }
 

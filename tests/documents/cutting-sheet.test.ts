@@ -74,7 +74,7 @@ describe('what is rarely asked', () => {
 
   test('stands in bars where it stops a hand', () => {
     expect(sheet.stops.map(({ kind, text }) => `${kind}: ${text}`)).toEqual([
-      'never: NO PORK', 'never: ALLERGY: MILK, MUSTARD', 'never: NO BONE', 'hazard: OVER THE BORDER', 'save: CAPE KEPT',
+      'never: ALLERGY: MILK, MUSTARD', 'never: NO PORK', 'never: NO BONE', 'hazard: OVER THE BORDER', 'save: CAPE KEPT',
     ]);
   });
 
