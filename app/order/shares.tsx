@@ -11,14 +11,14 @@ export function Shares() {
   return (
     <details className="fold" open={isOpen}>
       <summary>Share this animal, or give some of it away</summary>
-      <p className="quiet-text">By the weight of what is packed. Together they make 100 percent; put yourself in as well.</p>
+      <p className="quiet-text">By the weight of what is packed. Together they make 100 percent; put yourself in as well, and leave empty what you do not need.</p>
       {shares.map((_, at) => (
         // The rows are always as many, and stay in their places.
         // oxlint-disable-next-line react/no-array-index-key
         <fieldset className="share" key={at}>
           <legend className="visually-hidden">Share {at + 1}</legend>
-          <TextField name={`shares.${at}.name`} label="Name on the label" optional maxLength={40} />
-          <TextField name={`shares.${at}.percent`} label="Share" optional unit="%" inputMode="decimal" maxLength={4} />
+          <TextField name={`shares.${at}.name`} label="Name on the label" maxLength={40} />
+          <TextField name={`shares.${at}.percent`} label="Share" unit="%" inputMode="decimal" maxLength={4} />
           <CheckField name={`shares.${at}.isGiven`} label="Given to a food bank" />
         </fieldset>
       ))}
