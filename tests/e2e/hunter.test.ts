@@ -76,6 +76,47 @@ describe.each([
   });
 });
 
+describe.each([
+  { how: 'with script', script: true },
+  { how: 'without script', script: false },
+])('a hunter who asks for what is rare, $how,', ({ script }) => {
+  test('is told that shares do not make 100, and finds patties, shares and what is made first again', async () => {
+    const page = await browser.open({ viewport: PHONE, script });
+    const form = onForm(page);
+    const workOut = async () => {
+      if (!script) await page.getByRole('button', { name: 'Work out what I will get' }).click();
+    };
+    await page.goto(`${shop.url}/order`);
+    await tellOfABuck(page);
+    await form.choose('What becomes of everything you have not named?', /^All of it to ground meat/);
+    await page.getByLabel('Loose or in patties').selectOption('patties');
+    await page.getByLabel(/^Fresh sausage/).fill('10');
+    await page.getByLabel(/^Snack sticks/).fill('10');
+    await page.getByText('Share this animal, or give some of it away').click();
+    for (const [at, percent] of ['50', '30', '30'].entries()) {
+      const share = page.getByRole('group', { name: `Share ${at + 1}` });
+      await share.getByLabel('Name on the label').fill(`Friend ${at + 1}`);
+      await share.getByLabel('Share', { exact: true }).fill(percent);
+    }
+    await workOut();
+    await page.getByText('50, 30 and 30 percent make 110, not 100.').first().waitFor();
+    await page.getByRole('group', { name: 'Share 3' }).getByLabel('Share', { exact: true }).fill('20');
+    await workOut();
+    await page.getByRole('button', { name: 'Make snack sticks first' }).click();
+    await page.getByText('They get their meat in the order you chose.').waitFor();
+    await tellWhoYouAre(page);
+    await page.getByRole('button', { name: 'Check your answers' }).first().click();
+    await page.getByRole('heading', { name: 'Check your answers' }).waitFor();
+    const answers = await page.locator('.check-answers').textContent();
+    for (const answer of ['in patties', 'snack sticks, then fresh sausage', 'Friend 1 50%, Friend 2 30%, Friend 3 20%']) expect(answers).toContain(answer);
+
+    await page.getByRole('button', { name: /^Change.*The rest/ }).click();
+    await page.getByLabel('Loose or in patties').waitFor();
+    expect(await page.getByLabel('Loose or in patties').inputValue()).toBe('patties');
+    expect(await page.getByRole('group', { name: 'Share 3' }).getByLabel('Share', { exact: true }).inputValue()).toBe('20');
+  });
+});
+
 test('what is asked beyond the carcass names what was asked and what there is', async () => {
   const page = await browser.open({ viewport: COUNTER });
   const form = onForm(page);
