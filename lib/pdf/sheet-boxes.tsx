@@ -32,7 +32,7 @@ export function SheetBand({ sheet, layout: { sizes, heights, width } }: BoxesPro
             <View key={product.name}>
               <WordsPair
                 first={{ text: product.name, size: sizes.value, weight: 700 }}
-                second={{ text: product.batch, size: sizes.label, weight: product.batch === 'MIXED BATCH' ? 700 : 400 }}
+                second={{ text: unbroken(product.batch), size: sizes.label, weight: product.batch === 'MIXED BATCH' ? 700 : 400 }}
               />
               <Words size={sizes.label}>{product.setAside}</Words>
               {product.added !== '' && <Words size={sizes.label} weight={700}>{product.added}</Words>}
@@ -43,6 +43,11 @@ export function SheetBand({ sheet, layout: { sizes, heights, width } }: BoxesPro
       )}
     </View>
   );
+}
+
+/** The same words, held on one line. */
+function unbroken(text: string): string {
+  return text.replaceAll(' ', '\u00A0');
 }
 
 /** What goes home besides meat, by when it is wanted, and whose it is: each line under its tag, white on black. */
