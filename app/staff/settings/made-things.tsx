@@ -38,7 +38,7 @@ export function MadeThings({ answer, products, mince }: MadeThingsProps) {
       <h3>What is in each made thing</h3>
       <p className="quiet-text">What people must avoid, with commas between, as your spice mix says: milk, wheat, soy, mustard, celery, nuts. Write none where there is none, and nothing where you have not looked.</p>
       {products.map(({ value, text }) => (
-        <TextField key={value} name={`allergens.${value}`} label={text} optional answer={answer} />
+        <TextField key={value} name={`allergens.${value}`} label={`In ${text.toLowerCase()}`} optional answer={answer} />
       ))}
     </section>
   );
