@@ -188,7 +188,7 @@ export function refuseStop({ findings }: Pick<Assessment, 'findings'>, notDone: 
   if (stop) refuseWithin(`${notDone} ${stop.message}`);
 }
 
-/** A stop against sending a form: its sentence, and that the form shows what clears it. */
-export function withWaysOut({ message }: Pick<Finding, 'message'>): string {
-  return `${message} Choose one of the ways out shown there, then send again.`;
+/** A stop against sending a form: its sentence, and that the form shows what clears it, where anything does. */
+export function withWaysOut({ message, suggestions }: Pick<Finding, 'message' | 'suggestions'>): string {
+  return suggestions.length > 0 ? `${message} Choose one of the ways out shown there, then send again.` : message;
 }
