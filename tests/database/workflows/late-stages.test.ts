@@ -1,12 +1,15 @@
 import { expect, test, vi } from 'vitest';
 import { database } from '@/lib/db/client';
-import { blankOrderForm, storedArrival } from '@/lib/forms';
+import { blankOrderForm, findingsOf, storedArrival } from '@/lib/forms';
+import { ORDER_STATES } from '@/lib/orders';
 import type { FindingPlace, Rule, TestState } from '@/lib/rules';
+import { stageOf } from '@/lib/workflows/assess-stored';
 import { issueInvoice, takePayment } from '@/lib/workflows/bill-order';
 import { handOver } from '@/lib/workflows/hand-over';
 import { savePacking } from '@/lib/workflows/pack-order';
+import { readHunterOrder } from '@/lib/workflows/hunter-orders';
 import { readOrder } from '@/lib/workflows/read-order';
-import { counter, cutter, invoiced, line, open, owner, packed, useShop, versionOf } from './shop-at-work';
+import { counter, cutter, invoiced, line, open, owner, packed, place, receive, useShop, versionOf } from './shop-at-work';
 
 // Rules of these tests alone, so that each late stage has one that speaks.
 vi.mock('@/lib/rules/registry', async (original) => {
@@ -46,6 +49,28 @@ async function resultIs(number: string, result: TestState): Promise<void> {
   const details = storedArrival.parse({ ...arrival, test: result });
   await database().arrival.updateMany({ where: { order: { number } }, data: { details } });
 }
+
+test('an order is asked about at the stage of what comes next', async () => {
+  const { number } = await packed();
+  const { arrival } = await open(number);
+  const stages = ORDER_STATES.map((state) => [state, stageOf({ state, arrival: state === 'booked' || state === 'cancelled' ? null : arrival })]);
+  expect(Object.fromEntries(stages)).toEqual({
+    booked: 'order', cancelled: 'order', received: 'receiving', hanging: 'receiving', 'on-hold': 'receiving', 'on-the-bench': 'cutting', packed: 'packing', ready: 'release', collected: 'release',
+  });
+  // While it is taken in, it has come and is still booked.
+  expect(stageOf({ state: 'booked', arrival })).toBe('receiving');
+});
+
+test('what is for the shop to settle is not asked of the hunter, on their form neither, and stands on the order once', async () => {
+  const { token, number } = await place();
+  expect(await receive(number, { killedBy: 'Tom Ash' })).toEqual({ ok: true, openQuestions: 0 });
+  const order = await open(number);
+  expect(order.assessment.findings.filter(({ ruleId }) => ruleId === 'somebody-elses-animal')).toMatchObject([{ whom: 'shop', severity: 'ask' }]);
+  expect(order.questions).toEqual([]);
+  const hunters = await readHunterOrder(token);
+  if (!hunters) throw new Error('No order');
+  expect(findingsOf(hunters.values, hunters.shop)).toEqual([]);
+});
 
 test('weights against which a stop stands are not saved, said to be right or not; its sentence is told once', async () => {
   const { number } = await packed(sausage);
