@@ -38,8 +38,8 @@ export function settleClaims(
 } {
   const claimants = new Map<TissueKey, InstructionLine[]>();
   for (const line of lines) {
-    for (const key of claimsOf(line)) {
-      if (!isPresent(key) || !hasMeat(line, key, isPresent)) continue;
+    for (const { key, needs } of claimsWithNeeds(line)) {
+      if (!isPresent(key) || (needs !== null && !needs.some(isPresent))) continue;
       const list = claimants.get(key);
       if (list) list.push(line);
       else claimants.set(key, [line]);
@@ -55,12 +55,26 @@ export function settleClaims(
   return { owner, doubles };
 }
 
-function hasMeat(line: InstructionLine, key: TissueKey, isPresent: (key: TissueKey) => boolean): boolean {
+/** A tissue and, of a bone or cover, the meat of which some has to be there for it to go along. */
+type Claim = { readonly key: TissueKey; readonly needs: readonly TissueKey[] | null };
+
+/** Lines are never changed in place, and every suggestion settles all of them anew. */
+const CLAIMS = new WeakMap<InstructionLine, readonly Claim[]>();
+
+function claimsWithNeeds(line: InstructionLine): readonly Claim[] {
+  const known = CLAIMS.get(line);
+  if (known) return known;
+  const claims = claimsOf(line).map((key): Claim => ({ key, needs: needsOf(line, key) }));
+  CLAIMS.set(line, claims);
+  return claims;
+}
+
+function needsOf(line: InstructionLine, key: TissueKey): readonly TissueKey[] | null {
   const { kind, part, place } = readTissueKey(key);
-  if (kind === 'muscle') return true;
+  if (kind === 'muscle') return null;
   const { muscles } = TARGETS[line.target];
   const ofPart = muscles.filter((muscle) => ANATOMY[muscle].part === part);
   // The frame of a bird has no meat of its own: it goes with whatever sits on it.
-  if (ofPart.length === 0) return muscles.some((muscle) => SIDES.some((side) => isPresent(tissueKey(side, muscle))));
-  return ofPart.some((muscle) => isPresent(tissueKey(place, muscle)));
+  if (ofPart.length === 0) return muscles.flatMap((muscle) => SIDES.map((side) => tissueKey(side, muscle)));
+  return ofPart.map((muscle) => tissueKey(place, muscle));
 }

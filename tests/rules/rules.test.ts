@@ -3,6 +3,7 @@ import path from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { PUBLISHED_SPECIES } from '@/lib/carcass';
+import { CUTS, targetsOfPlan } from '@/lib/cuts';
 import { type Finding, RULES, RULE_EXAMPLES, RULE_REASONS, type RuleExamples, type Rule, type RuledOrder, afterEdits, findAll, hasStop } from '@/lib/rules';
 import { anyOrder } from './any-order';
 
@@ -181,6 +182,36 @@ describe('rules on any order', { timeout: 60_000 }, () => {
       expect(findAll(order).filter(({ suggestions }) => suggestions.length > 0)).toEqual([]);
     }), { numRuns: 60 });
   });
+});
+
+it('ten thousand random orders are read without an exception, and nothing said is unfinished', { timeout: 300_000 }, () => {
+  fc.assert(fc.property(anyOrder, (order) => {
+    for (const { message } of findAll(order)) if (UNFINISHED.test(message)) throw new Error(message);
+  }), { numRuns: 10_000 });
+});
+
+it('an order of which nothing is said loses no gram, and promises nothing of which there may be none', { timeout: 60_000 }, () => {
+  let silent = 0;
+  fc.assert(fc.property(anyOrder, (random) => {
+    // The form offers only what the body has.
+    const targets = targetsOfPlan(random.plan.forecast.species.plan);
+    const possible = random.instructions.lines.filter(({ target }) => targets.includes(target));
+    const order = afterEdits({ ...random, stage: 'order', instructions: { ...random.instructions, lines: possible } }, []);
+    // Most random orders have some trouble: what is mended is looked at as well.
+    let mended = order;
+    for (let step = 0; step < 120; step += 1) {
+      const finding = findAll(mended).find(({ suggestions }) => suggestions.length > 0);
+      if (!finding) break;
+      mended = afterEdits(mended, finding.suggestions[0]?.edits ?? []);
+    }
+    if (findAll(mended).some(({ severity }) => severity !== 'note')) return;
+    silent += 1;
+    const { ledger, forecast, lines } = mended.plan;
+    for (const { grams, packed, pools } of ledger) expect(packed + Object.values(pools).reduce((sum, pool) => sum + pool, 0)).toBe(grams);
+    expect(ledger.reduce((sum, { grams }) => sum + grams, 0)).toBe(forecast.hanging.likely);
+    for (const { line, packed } of lines) if (CUTS[line.cut].split.packed > 0) expect(packed.low).toBeGreaterThan(0);
+  }), { numRuns: 60 });
+  expect(silent).toBeGreaterThan(10);
 });
 
 describe('findAll', () => {

@@ -31,7 +31,9 @@ function hits(order: RuledOrder): readonly Hit[] {
         return wounds.some((wound) => wound.part === part && wound.place === place && severities.includes(wound.severity));
       });
     const lost = struckBy(['lost']);
-    const isLost = lost.length > 0 && !ANYWAY.includes(line.cut);
+    // Diced meat comes from whatever is sound, as long as something is.
+    const isNothingLeft = line.cut === 'diced' && lost.length === claimed.length;
+    const isLost = lost.length > 0 && (isNothingLeft || !ANYWAY.includes(line.cut));
     const keys = isLost ? lost : KEPT_WHOLE.includes(line.cut) ? struckBy(['light', 'heavy']) : [];
     const places = [...new Set(keys.map((key) => readTissueKey(key).place))];
     return keys.length > 0 ? [{ line, places, keys, isLost }] : [];
