@@ -185,9 +185,14 @@ describe('rules on any order', { timeout: 60_000 }, () => {
 });
 
 it('ten thousand random orders are read without an exception, and nothing said is unfinished', { timeout: 300_000 }, () => {
+  let read = 0;
   fc.assert(fc.property(anyOrder, (order) => {
-    for (const { message } of findAll(order)) if (UNFINISHED.test(message)) throw new Error(message);
+    read += 1;
+    // Ten thousand times an assertion of the library would take as long as the rules.
+    const unfinished = findAll(order).find(({ message }) => UNFINISHED.test(message));
+    if (unfinished) expect(unfinished.message).not.toMatch(UNFINISHED);
   }), { numRuns: 10_000 });
+  expect(read).toBe(10_000);
 });
 
 it('an order of which nothing is said loses no gram, and promises nothing of which there may be none', { timeout: 60_000 }, () => {
