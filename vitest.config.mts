@@ -10,6 +10,7 @@ export default defineConfig({
     // No test is a race: a loaded machine is not a fault.
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    expect: { poll: { timeout: 15_000 } },
     setupFiles: ['tests/fixed-chance.ts'],
     projects: [
       {
