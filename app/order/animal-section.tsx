@@ -59,7 +59,7 @@ export function AnimalSection() {
         choices={zoneChoices()}
       />
       <Caution texts={[CAUTIONS['disease-zone'].text]} />
-      <RadioField name="animal.form" label="How will you bring it in?" choices={formChoices(plan)} />
+      <RadioField name="animal.form" label="How will you bring it in?" choices={formChoices(plan, shop.country)} />
       {plan === 'four-legged' && (
         <CheckField
           name="animal.filletsOut"

@@ -23,7 +23,7 @@ export function MadeThings() {
           key={id}
           name={`products.${id}`}
           label={capital(PRODUCTS[id].name)}
-          hint={productHint(id, shop)}
+          hint={`${productHint(id, shop)}${shop.terms?.mixedOnly.includes(id) ? ' Made here only in batches with other hunters’ meat.' : ''}`}
           optional
           unit={shop.unit}
           inputMode="decimal"

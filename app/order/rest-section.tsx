@@ -26,8 +26,8 @@ export function RestSection() {
       <FindingsAtField field="rest" />
       <SelectField
         name="squaredOff"
-        label="Pieces squared off a joint go"
-        hint="A tied joint has straight edges; what comes off is good meat."
+        label="Pieces squared off joints and steaks go"
+        hint="What comes off to make straight edges is good meat."
         choices={squaredOffChoices(shop.country)}
       />
       <CheckField name="boneless" label="Nothing on the bone" hint="No chops, ribs or shanks with bone in any packet." />

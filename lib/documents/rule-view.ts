@@ -92,7 +92,7 @@ function ruleLine(rule: Rule, changes: RuleChanges, country: NameCountry): RuleL
   const severity = change?.severity ?? rule.severity;
   return {
     id: rule.id,
-    title: rule.title,
+    title: inCountryWords(rule.title, country),
     line: firstSentence(inCountryWords(reasonOf(rule.id).why, country)),
     severity,
     severityWords: severityWords(severity, rule),

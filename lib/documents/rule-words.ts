@@ -106,6 +106,10 @@ const US_WORDS: readonly (readonly [RegExp, string])[] = [
   [/\btopside\b/g, 'top round'],
   [/\btenderiser\b/g, 'tenderizer'],
   [/\btenderised\b/g, 'tenderized'],
+  [/\bsilversides?\b/g, 'bottom round'],
+  [/\bgrey\b/g, 'gray'],
+  [/\bspoilt\b/g, 'spoiled'],
+  [/\bdearest\b/g, 'most expensive'],
 ];
 
 /** A paragraph of a reason in the words of the shop's country. */

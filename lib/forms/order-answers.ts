@@ -1,5 +1,5 @@
 import { findSpecies } from '@/lib/carcass';
-import { type NameCountry, cutName, minceName, sidedName, targetName } from '@/lib/cuts';
+import { type NameCountry, cutName, minceName, partName, pluralOf, sidedName, targetName } from '@/lib/cuts';
 import { type Share, allergenName } from '@/lib/instructions';
 import { PRODUCTS } from '@/lib/plan';
 import type { Tariff } from '@/lib/pricing';
@@ -26,7 +26,7 @@ import { packWords, sizeWords } from './size-choices';
 export const ORDER_SECTIONS = ['animal', 'cuts', 'rest', 'keep', 'who'] as const;
 export type OrderSection = (typeof ORDER_SECTIONS)[number];
 
-export type Answer = { readonly label: string; readonly answer: string };
+export type Answer = { readonly label: string; readonly answer: string; /** Whom it is from, which no page behind a link repeats. */ readonly isPrivate?: true };
 export type AnswerGroup = { readonly section: OrderSection; readonly title: string; readonly answers: readonly Answer[] };
 
 /** What the words of the answers take from the shop. */
@@ -43,7 +43,7 @@ export function orderAnswers(values: OrderFormValues, shop: AnswerShop): readonl
   ];
 }
 
-function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale, species }: AnswerShop): readonly Answer[] {
+function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale, species, country }: AnswerShop): readonly Answer[] {
   const plan = findSpecies(species, animal.speciesId)?.plan;
   const weight = parseWeight(animal.weight, { unit, locale });
   const weightWords = weight.ok && animal.weight.trim() !== '' ? `${formatWeight(weight.value, unit, locale)}, ${chosenLabel(basisChoices(plan), animal.weightBasis)}` : 'not told';
@@ -53,7 +53,7 @@ function animalAnswers({ animal }: OrderFormValues, { tariff, unit, locale, spec
     { label: 'Age', answer: chosenLabel(ageChoices(), animal.ageClass) },
     { label: 'Weight', answer: weightWords },
     ...(animal.girth.trim() === '' ? [] : [{ label: 'Chest girth', answer: animal.girth.trim() }]),
-    { label: 'How it comes in', answer: chosenLabel(formChoices(plan), animal.form) + (animal.filletsOut ? ', fillets already taken out' : '') },
+    { label: 'How it comes in', answer: chosenLabel(formChoices(plan, country), animal.form) + (animal.filletsOut ? `, ${pluralOf(partName('fillet', country))} already out` : '') },
     { label: 'Where it was taken', answer: animal.takenWhere.trim() || 'not told' },
     { label: 'From a disease zone', answer: chosenLabel(zoneChoices(), animal.diseaseZone) },
   ];
@@ -84,7 +84,7 @@ function restAnswers(values: OrderFormValues, shop: AnswerShop): readonly Answer
   return [
     { label: 'Everything you have not named', answer: chosenLabel(restChoices(shop.country), values.rest) },
     ...(boneless ? [{ label: 'Bone', answer: 'nothing on the bone' }] : []),
-    { label: 'Pieces squared off a joint', answer: chosenLabel(squaredOffChoices(shop.country), values.squaredOff) },
+    { label: 'Pieces squared off joints and steaks', answer: chosenLabel(squaredOffChoices(shop.country), values.squaredOff) },
     { label: `Fat in the ${minceName(shop.country)}`, answer: fat },
     { label: `Packs of ${minceName(shop.country)}`, answer: [usual(values.mince.pack), ...(mince.shape === 'patties' ? ['in patties'] : [])].join(', ') },
     { label: 'Packs of stewing meat', answer: usual(values.stewPack) },
@@ -109,9 +109,9 @@ function whoAnswers(values: OrderFormValues, shop: AnswerShop): readonly Answer[
   const { hunter, note } = values;
   const { wantedBy, overBorder, shares } = describedInstructions(values, shop);
   return [
-    { label: 'Name', answer: hunter.name.trim() },
-    { label: 'Phone', answer: hunter.phone.trim() },
-    { label: 'E-mail', answer: hunter.email.trim() || 'none' },
+    { label: 'Name', answer: hunter.name.trim(), isPrivate: true },
+    { label: 'Phone', answer: hunter.phone.trim(), isPrivate: true },
+    { label: 'E-mail', answer: hunter.email.trim() || 'none', isPrivate: true },
     ...(wantedBy ? [{ label: 'Needed by', answer: formatDay(wantedBy, shop.locale) }] : []),
     ...(overBorder ? [{ label: 'Over a border', answer: 'yes' }] : []),
     ...(shares.length > 0 ? [{ label: 'Shared', answer: shares.map(shareWords).join(', ') }] : []),

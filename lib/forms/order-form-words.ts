@@ -1,5 +1,5 @@
 import { type AgeClass, type BodyPlan, type DeliveryForm, type Sex, type SpeciesBook, type SpeciesFigures, type WeightBasis } from '@/lib/carcass';
-import { type NameCountry, cutName, minceName } from '@/lib/cuts';
+import { type NameCountry, cutName, minceName, partName, pluralOf } from '@/lib/cuts';
 import { type AddedFat, type AntlerChoice, type LineSide, PRODUCT_IDS, type ProductId, type RestChoice } from '@/lib/instructions';
 import { PRODUCTS, leastOwnGrams } from '@/lib/plan';
 import type { Tariff } from '@/lib/pricing';
@@ -88,7 +88,7 @@ export function basisChoices(plan: BodyPlan = 'four-legged'): readonly Choice[] 
   return (['field-dressed', 'legs-off', 'hide-on', 'hanging', 'live', 'quarters', 'boneless'] as const).map((value) => ({ value, label: BASIS_WORDS[value] }));
 }
 
-export function formChoices(plan: BodyPlan = 'four-legged'): readonly HintedChoice[] {
+export function formChoices(plan: BodyPlan = 'four-legged', country: NameCountry = 'uk'): readonly HintedChoice[] {
   if (plan === 'bird') {
     return (['hide-on', 'skinned', 'boned-out'] as const).map((value) => {
       const [label, hint] = BIRD_FORM_WORDS[value];
@@ -97,7 +97,7 @@ export function formChoices(plan: BodyPlan = 'four-legged'): readonly HintedChoi
   }
   return (['hide-on', 'skinned', 'quartered', 'boned-out'] as const).map((value) => {
     const [label, hint] = FORM_WORDS[value];
-    return { value, label, hint };
+    return { value, label, hint: hint.replace('fillets', pluralOf(partName('fillet', country))) };
   });
 }
 

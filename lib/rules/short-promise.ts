@@ -109,7 +109,10 @@ function setAsideForJerky(asked: number, order: RuledOrder): readonly Suggestion
   const grams = Math.min(sure, Math.max(asked, roundedUp(there.leastGrams, unit)));
   return mend(order, {
     label: `Keep the right ${targetName('haunch', country)} for it`,
-    consequence: `${formatWeight(grams, unit)} of it is dried${line ? `, and ${lineWords({ ...line, side: 'left' }, order.words)} stays` : ''}.`,
+    consequence: [
+      `${formatWeight(grams, unit)} of it is dried${grams > asked ? ', which is what a batch takes' : grams < asked ? `, not ${formatWeight(asked, unit)}` : ''}.`,
+      ...(line ? [`The left one stays as it is: ${lineWords({ ...line, side: 'left' }, order.words)}.`] : []),
+    ].join(' '),
     edits: [...edits, { kind: 'set-product', productId: 'jerky', gameGrams: grams }],
   }).filter((suggestion) => isJerkyServed(afterEdits(order, suggestion.edits)));
 }

@@ -1,4 +1,4 @@
-import type { PlannedLine, PlannedProduct } from '@/lib/plan';
+import { PRODUCTS, type PlannedLine, type PlannedProduct } from '@/lib/plan';
 import type { Range } from '@/lib/units';
 import { isBoneMissing, isNamelessMeat, missingPlaces } from './delivered';
 import type { RuledOrder } from './rule';
@@ -24,14 +24,19 @@ export function shortfallOfLine({ line, packed }: PlannedLine, order: RuledOrder
  * Of one product. What there is for it is not known while meat is promised twice; less than a batch takes is its own finding
  * where there would be enough.
  */
-export function shortfallOfProduct({ askedGrams, leastGrams, there }: PlannedProduct, { plan }: RuledOrder): Shortfall {
-  if (plan.doubles.length > 0) return 'none';
+export function shortfallOfProduct({ productId, askedGrams, leastGrams, there }: PlannedProduct, { plan }: RuledOrder): Shortfall {
+  if (plan.doubles.length > 0 || isOpen(productId, plan)) return 'none';
   return against(there.high >= leastGrams ? askedGrams : Math.max(askedGrams, leastGrams), there);
 }
 
 /** Whether a product is asked for below its smallest batch, where there would be enough for one. Not told while meat is promised twice. */
-export function isBelowBatch({ askedGrams, leastGrams, there }: PlannedProduct, { plan }: RuledOrder): boolean {
-  return plan.doubles.length === 0 && askedGrams < leastGrams && there.high >= leastGrams;
+export function isBelowBatch({ productId, askedGrams, leastGrams, there }: PlannedProduct, { plan }: RuledOrder): boolean {
+  return plan.doubles.length === 0 && !isOpen(productId, plan) && askedGrams < leastGrams && there.high >= leastGrams;
+}
+
+/** Whether what a product is ground from has not been decided yet: that is asked first. */
+function isOpen(productId: PlannedProduct['productId'], plan: RuledOrder['plan']): boolean {
+  return plan.undecided.length > 0 && PRODUCTS[productId].from.includes('grinding');
 }
 
 function against(asked: number, gives: Range): Shortfall {

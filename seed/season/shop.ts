@@ -18,7 +18,7 @@ export const demoShopDetails = {
   hangDays: 6,
   plainDays: 14,
   madeDays: 28,
-  mixedOnly: ['summer-sausage'],
+  mixedOnly: [],
   allergens: {
     'fresh-sausage': ['mustard'],
     'snack-sticks': ['milk', 'soy'],

@@ -23,7 +23,7 @@ describe('the answers', () => {
   test('of a plain order say nothing of what is rare', () => {
     expect(answersOf(filled(), 'rest')).toEqual({
       'Everything you have not named': 'All of it to ground meat',
-      'Pieces squared off a joint': 'to stew meat',
+      'Pieces squared off joints and steaks': 'to stew meat',
       'Fat in the ground meat': 'no fat added',
       'Packs of ground meat': 'the usual, 1.0 lb',
       'Packs of stewing meat': 'the usual, 1.0 lb',

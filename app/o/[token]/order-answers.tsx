@@ -3,7 +3,11 @@ import type { HunterOrder } from '@/lib/workflows/hunter-orders';
 
 /** What was ordered, and until when it can be changed. */
 export function OrderAnswers({ order, token }: { readonly order: HunterOrder; readonly token: string }) {
-  const groups = orderAnswers(order.values, order.shop).filter(({ section }) => section !== 'who');
+  const groups = orderAnswers(order.values, order.shop).map(({ section, title, answers }) => ({
+    section,
+    title: section === 'who' ? 'Besides' : title,
+    answers: answers.filter(({ isPrivate }) => !isPrivate),
+  }));
   return (
     <section className="section" aria-labelledby="ordered">
       <h2 id="ordered">What you ordered</h2>

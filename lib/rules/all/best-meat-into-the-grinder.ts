@@ -68,7 +68,7 @@ export const bestMeatIntoTheGrinder = defineRule<Best>({
     const how = line?.cut === 'set-aside-whole' ? 'would be dried' : `would go into the ${minceName(words.country)}`;
     return line
       ? `${sentence(text)} ${how}, and ${many ? 'they are' : 'it is'} the tenderest meat of the animal.`
-      : `You have not named ${text}, so ${many ? 'they' : 'it'} ${how}.`;
+      : `You have not said what becomes of ${text}, so ${many ? 'they' : 'it'} ${how}.`;
   },
   suggestions: (data, order) => {
     const { words } = order;
@@ -101,12 +101,12 @@ export const bestMeatIntoTheGrinderExamples = (): RuleExamples => ({
       order: exampleOrder({ lines: [exampleLine('a', 'haunch', 'steaks'), exampleLine('b', 'loin', 'mince', { side: 'left' })], words: { country: 'us', unit: 'lb' } }),
       messages: [
         'The left backstrap would go into the ground meat, and it is the tenderest meat of the animal.',
-        'You have not named the right backstrap and both tenderloins, so they would go into the ground meat.',
+        'You have not said what becomes of the right backstrap and both tenderloins, so they would go into the ground meat.',
       ],
     },
     {
       order: exampleOrder({ lines: [exampleLine('a', 'loin', 'set-aside-whole'), exampleLine('b', 'fillet', 'whole', { side: 'left' })], instructions: { products: [{ productId: 'jerky', gameGrams: 2_300 }] } }),
-      messages: ['Both loins would be dried, and they are the tenderest meat of the animal.', 'You have not named the right fillet, so it would go into the mince.'],
+      messages: ['Both loins would be dried, and they are the tenderest meat of the animal.', 'You have not said what becomes of the right fillet, so it would go into the mince.'],
     },
   ],
 });

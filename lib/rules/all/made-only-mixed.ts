@@ -15,7 +15,7 @@ function onlyMixed({ instructions: { mixing, products }, circumstances: { shop }
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const madeOnlyMixedReason: RuleReason = {
   topic: 'made-things',
-  why: 'Some made things need more meat than one deer has to spare, so a shop makes them of several hunters’ meat at once and shares the batch out by weight. Whoever wants only meat of the own animal has to go without them, or accept the shared batch. Some places do not allow mixing at all.',
+  why: 'Some made things need more meat than one deer has to spare, so a shop makes them of several hunters’ meat at once and shares the batch out by weight. Whoever wants meat of one animal only has to go without them, or accept the shared batch. Some places do not allow mixing at all.',
   source: 'common practice, no source; mixing is not allowed, for example, under Wisconsin ATCP 55.08',
 };
 
@@ -30,7 +30,12 @@ export const madeOnlyMixed = defineRule<ProductId>({
   place: () => ({ kind: 'field', field: 'products' }),
   part: () => null,
   cause: (productId) => `product ${productId}`,
-  message: (productId) => `${sentence(madeWords(productId))} made here only in batches with other hunters’ meat, and yours is to stay by itself.`,
+  message: (productId, order) => {
+    const barred = barredFromMixing(order);
+    const made = `${sentence(madeWords(productId))} made here only in batches with other hunters’ meat`;
+    if (!barred) return `${made}, and yours is to stay by itself.`;
+    return barred.isByLaw ? `${made}, and the rule this shop goes by allows no such batch.` : `${made}, and ${barred.what} may not go into one.`;
+  },
   suggestions: (productId, order) => {
     const { name } = PRODUCTS[productId];
     const leftOut: Edit = { kind: 'set-product', productId, gameGrams: 0 };
@@ -60,7 +65,11 @@ export const madeOnlyMixedExamples = (): RuleExamples => {
       },
       {
         order: exampleOrder({ instructions: { products }, circumstances: { ...circumstances, diseaseZone: true } }),
-        messages: ['Summer sausage is made here only in batches with other hunters’ meat, and yours is to stay by itself.'],
+        messages: ['Summer sausage is made here only in batches with other hunters’ meat, and meat of an animal from a disease zone may not go into one.'],
+      },
+      {
+        order: exampleOrder({ instructions: { products }, circumstances: { shop: circumstances.shop } }),
+        messages: ['Summer sausage is made here only in batches with other hunters’ meat, and the rule this shop goes by allows no such batch.'],
       },
     ],
   };

@@ -1,5 +1,7 @@
+import { readTissueKey } from '@/lib/carcass';
+import { CUTS } from '@/lib/cuts';
 import type { Edit, Instructions } from '@/lib/instructions';
-import type { Plan } from '@/lib/plan';
+import { type Plan, type PlannedLine, forecastPieces } from '@/lib/plan';
 import { formatWeight } from '@/lib/units';
 import { exampleLine, exampleOrder } from '../example-order';
 import { afterEdits, mend } from '../mend';
@@ -12,8 +14,18 @@ const MOST_PACKETS = 80;
 const TIMES_LARGER = [2, 3, 4, 6] as const;
 
 function packetsOf({ mince, stewPackGrams }: Instructions, plan: Plan): number {
-  const lines = plan.lines.reduce((sum, { pieces }) => sum + (pieces.packets?.likely ?? 0), 0);
+  const lines = plan.lines.reduce((sum, planned) => sum + packetsOfLine(planned, plan), 0);
   return lines + Math.ceil(plan.mince.likely / mince.packGrams) + Math.ceil(plan.pools.stewing.likely / stewPackGrams);
+}
+
+/** A slice as thick as most ask for, where the butcher is to see. Judgement. */
+const USUAL_SLICE = { kind: 'thickness', thicknessMm: 25 } as const;
+
+function packetsOfLine({ line, packed, pieces }: PlannedLine, plan: Plan): number {
+  if (pieces.packets) return pieces.packets.likely;
+  if (CUTS[line.cut].sizing !== 'thickness' || line.size.kind !== 'as-seen-fit') return 0;
+  const muscles = plan.ledger.filter(({ lineId, key }) => lineId === line.id && readTissueKey(key).kind === 'muscle');
+  return forecastPieces({ ...line, size: USUAL_SLICE }, packed, muscles).packets?.likely ?? 0;
 }
 
 /** Packets of mince and stewing meat, and of every line that says how it is packed, so many times larger. */

@@ -53,7 +53,8 @@ export const moreThanTheAnimalGivesExamples = (): RuleExamples => ({
     },
     {
       order: exampleOrder({
-        instructions: { rest: 'undecided', products: [{ productId: 'fresh-sausage', gameGrams: 4_000 }] },
+        lines: (['saddle', 'haunch', 'shoulder', 'neck'] as const).map((target) => exampleLine(target, target, 'on-the-bone')).concat(exampleLine('ribs', 'ribs', 'leave-out')),
+        instructions: { products: [{ productId: 'fresh-sausage', gameGrams: 4_000 }] },
         words: { country: 'us', unit: 'kg' },
       }),
       messages: ['You asked for 4.00 kg of your meat in fresh sausage; nothing is left for grinding.'],

@@ -1,8 +1,10 @@
-import { type MisleadingName, type NameBook, type NameMeaning, nameBook } from '@/lib/cuts';
+import { readTissueKey } from '@/lib/carcass';
+import { type MisleadingName, type NameBook, type NameMeaning, TARGETS, cutsOf, nameBook } from '@/lib/cuts';
+import { type Edit, usualSide } from '@/lib/instructions';
 import { exampleOrder } from '../example-order';
 import { type NoteSpan, noteWords, wordsOfPhrase } from '../note-words';
 import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
-import { sentence } from '../wording';
+import { lineWords, sentence } from '../wording';
 
 type Misled = { readonly name: MisleadingName; readonly spot: NoteSpan };
 
@@ -44,14 +46,30 @@ function misled(order: RuledOrder): readonly Misled[] {
   return misledBy(note, nameBook(order.words.country)).filter(({ name }) => isAmiss(name, order));
 }
 
-function meant({ name, spot }: Misled, meaning: NameMeaning, note: string): Suggestion {
+function meant({ name, spot }: Misled, meaning: NameMeaning, order: RuledOrder): Suggestion {
+  const { note } = order.instructions;
   const inBrackets = `(${meaning.words}: ${meaning.where})`;
+  const added = keptWhole(meaning, order);
   return {
     label: sentence(meaning.words),
-    consequence: `${sentence(meaning.where)}. It is written into the note behind "${name.term}".`,
-    edits: [{ kind: 'set-note', note: `${note.slice(0, spot.end)} ${inBrackets}${note.slice(spot.end)}` }],
+    consequence: [
+      `${sentence(meaning.where)}. It is written into the note behind "${name.term}"`,
+      ...(added ? [`, and your list gets ${lineWords({ target: added.target, side: added.side, cut: added.cut }, order.words)}`] : []),
+      '.',
+    ].join(''),
+    edits: [{ kind: 'set-note', note: `${note.slice(0, spot.end)} ${inBrackets}${note.slice(spot.end)}` }, ...(added ? [added] : [])],
     ...(meaning.target && { target: meaning.target }),
   };
+}
+
+/** A line for what the note wants whole and no line speaks of: else it would go with the rest. */
+function keptWhole({ target }: NameMeaning, { instructions, plan, circumstances }: RuledOrder): Extract<Edit, { kind: 'add-line' }> | null {
+  if (!target || !/\b(whole|one piece)\b/i.test(instructions.note)) return null;
+  if (circumstances.form === 'boned-out' || (target === 'fillet' && plan.forecast.facts.gutShot)) return null;
+  const muscles: readonly string[] = TARGETS[target].muscles;
+  const mine = plan.ledger.filter(({ key }) => muscles.includes(readTissueKey(key).tissue));
+  const cut = (['whole', 'joint'] as const).find((one) => cutsOf(target).includes(one));
+  return cut && mine.length > 0 && mine.every(({ lineId }) => lineId === null) ? { kind: 'add-line', target, side: usualSide(target), cut } : null;
 }
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
@@ -78,7 +96,7 @@ export const nameMeansTwoThings = defineRule<Misled>({
       ? `The note says "${name.term}", which is no cut of ${withArticle(plan.forecast.species.name)}; what comes closest is ${either}.`
       : `The note says "${name.term}", which can mean ${either}.`;
   },
-  suggestions: (found, { instructions }) => found.name.meanings.map((meaning) => meant(found, meaning, instructions.note)),
+  suggestions: (found, order) => found.name.meanings.map((meaning) => meant(found, meaning, order)),
 });
 
 function withArticle(name: string): string {

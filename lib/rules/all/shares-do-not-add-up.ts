@@ -21,7 +21,17 @@ function scaled(shares: readonly Share[]): readonly Share[] {
 function suggestions({ shares, percent }: Sum, order: RuledOrder): readonly Suggestion[] {
   const even = scaled(shares);
   const [first, ...others] = shares;
+  const most = shares.find((share) => share.percent === Math.max(...shares.map((one) => one.percent)));
+  const over = percent - 100;
+  const rounder = shares.map((share) => (share === most ? { ...share, percent: share.percent - over } : share));
   return [
+    ...(most && over > 0 && shares.length > 1 && most.percent > over
+      ? mend(order, {
+          label: `Make it ${joined(rounder.map((share) => String(share.percent)))} percent`,
+          consequence: `The ${over} too many come off ${most.name ? `the share of ${most.name}` : 'the largest share'}.`,
+          edits: [{ kind: 'set-shares', shares: rounder }],
+        })
+      : []),
     ...mend(order, {
       label: `Make it ${joined(even.map((share) => String(share.percent)))} percent`,
       consequence: 'The same shares, brought to 100.',

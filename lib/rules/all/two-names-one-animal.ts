@@ -9,7 +9,10 @@ function twoNames({ instructions: { shares }, circumstances: { hunterName } }: R
   if (shares.length > 0) return [];
   const names = hunterName.split(/ and |[&+/]/i).map((name) => name.trim());
   const [first = '', second = ''] = names;
-  return names.length === 2 && first !== '' && second !== '' ? [{ first, second }] : [];
+  if (names.length !== 2 || first === '' || second === '') return [];
+  // 'Edda & Jonas Nyberg' are both Nybergs.
+  const surname = first.includes(' ') ? '' : second.split(' ').slice(1).join(' ');
+  return [{ first: surname === '' ? first : `${first} ${surname}`, second }];
 }
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
@@ -54,7 +57,7 @@ export const twoNamesOneAnimalExamples = (): RuleExamples => ({
   invalid: [
     {
       order: exampleOrder({ circumstances: { hunterName: 'Edda & Jonas Nyberg' } }),
-      messages: ['The order is in two names, Edda and Jonas Nyberg, and does not say whether the meat is to be divided.'],
+      messages: ['The order is in two names, Edda Nyberg and Jonas Nyberg, and does not say whether the meat is to be divided.'],
     },
     {
       order: exampleOrder({ circumstances: { hunterName: 'Edda and Mirela' } }),
