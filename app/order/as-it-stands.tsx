@@ -1,3 +1,4 @@
+import { AnswerList } from '@/app/_components/answer-list';
 import { writtenBase, type OrderFormState } from '@/lib/forms';
 
 /** The button's intent: answered by the server, which knows how the order stands. */
@@ -40,16 +41,7 @@ export function ChangedMeanwhile({ answers }: { readonly answers: NonNullable<Or
           ? 'These answers were changed meanwhile. What you had changed yourself is kept, and where it was the same answer yours stands: read it over before you save.'
           : 'No answer was changed meanwhile. What you had changed yourself is kept.'}
       </p>
-      {answers.length > 0 && (
-        <dl className="facts">
-          {answers.map(({ label, answer }, at) => (
-            <div key={`${label} ${at}`}>
-              <dt>{label}</dt>
-              <dd>{answer}</dd>
-            </div>
-          ))}
-        </dl>
-      )}
+      {answers.length > 0 && <AnswerList answers={answers} look="facts" />}
     </section>
   );
 }

@@ -1,5 +1,6 @@
 'use client';
 
+import { AnswerList } from '@/app/_components/answer-list';
 import { findSpecies } from '@/lib/carcass';
 import { cookingCaution, estimateView, planView } from '@/lib/documents';
 import { capital, describedInstructions, orderAnswers, orderFormEntries, type OrderFormValues, type planForm } from '@/lib/forms';
@@ -46,14 +47,7 @@ export function CheckAnswers({ values, sending, words }: CheckAnswersProps) {
               Change<span className="visually-hidden">: {title}</span>
             </button>
           </div>
-          <dl className="answers">
-            {answers.map(({ label, answer }, at) => (
-              <div key={`${label} ${at}`}>
-                <dt>{label}</dt>
-                <dd>{answer}</dd>
-              </div>
-            ))}
-          </dl>
+          <AnswerList answers={answers} look="answers" />
         </section>
       ))}
       {planned && <Outlook values={values} planned={planned} />}

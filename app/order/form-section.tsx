@@ -1,7 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import type { OrderSection } from '@/lib/forms';
+import { sectionId, type OrderSection } from '@/lib/forms';
 import { useStand } from './form-context';
 
 type FormSectionProps = {
@@ -15,8 +15,8 @@ type FormSectionProps = {
 /** One of the five topics of the form. */
 export function FormSection({ section, number, title, lede, children }: FormSectionProps) {
   return (
-    <section className="section order-section" aria-labelledby={section}>
-      <h2 {...useStand(section)}>
+    <section className="section order-section" aria-labelledby={sectionId(section)}>
+      <h2 {...useStand(sectionId(section))}>
         <span className="section-number">{number}</span> {title}
       </h2>
       {lede && <p className="quiet-text">{lede}</p>}

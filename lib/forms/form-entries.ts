@@ -57,4 +57,9 @@ export function rowsAt(tree: Tree, name: string): readonly Tree[] {
     });
 }
 
+/** The value a text names, or null where it is none of them. */
+export function oneOf<const Value extends string>(text: string, values: readonly Value[]): Value | null {
+  return values.find((value) => value === text) ?? null;
+}
+
 export type { Tree as FormTree };

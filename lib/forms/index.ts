@@ -8,7 +8,8 @@ export {
   type SpotId,
 } from './arrival-form';
 export { nestEntries, rowsAt, textAt, type FormEntries } from './form-entries';
-export { ORDER_SECTIONS, lineLabel, orderAnswers, type Answer, type AnswerGroup, type OrderSection } from './order-answers';
+export { lineLabel, orderAnswers, type Answer, type AnswerGroup } from './order-answers';
+export { ORDER_SECTIONS, sectionId, type OrderSection } from './order-sections';
 export { formAsItStands, readBase, writtenBase } from './order-form-base';
 export { checkOrderForm } from './order-form-check';
 export { orderFormEntries } from './order-form-entries';
@@ -47,20 +48,17 @@ export {
   zoneChoices,
   type HintedChoice,
 } from './order-form-words';
+export { describedAnimal, describedInstructions, girthUnit } from './order-form-described';
 export {
   SHARE_ROWS,
   blankOrderForm,
-  describedAnimal,
-  describedInstructions,
-  formValuesOf,
-  girthUnit,
   planOf,
   readOrderForm,
-  withInstructions,
   type FormShop,
   type LineValues,
   type OrderFormValues,
 } from './order-form-values';
+export { formValuesOf, withInstructions } from './order-form-written';
 export {
   AS_SEEN_FIT,
   packChoices,

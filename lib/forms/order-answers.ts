@@ -19,12 +19,10 @@ import {
   squaredOffChoices,
   zoneChoices,
 } from './order-form-words';
-import { type FormShop, type LineValues, type OrderFormValues, describedInstructions } from './order-form-values';
+import { describedInstructions } from './order-form-described';
+import type { FormShop, LineValues, OrderFormValues } from './order-form-values';
+import type { OrderSection } from './order-sections';
 import { packWords, sizeWords } from './size-choices';
-
-/** Sections of the form, in its order; the id of each section's element. */
-export const ORDER_SECTIONS = ['animal', 'cuts', 'rest', 'keep', 'who'] as const;
-export type OrderSection = (typeof ORDER_SECTIONS)[number];
 
 export type Answer = { readonly label: string; readonly answer: string; /** Whom it is from, which no page behind a link repeats. */ readonly isPrivate?: true };
 export type AnswerGroup = { readonly section: OrderSection; readonly title: string; readonly answers: readonly Answer[] };

@@ -4,7 +4,9 @@ import { type Assessment, findingsOn } from '@/lib/orders';
 import type { Finding } from '@/lib/rules';
 import { type OrderFormShop, formFacts, planForm } from './order-form-plan';
 import type { OrderFormState } from './order-form-state';
-import { type FormShop, type OrderFormValues, describedInstructions, withInstructions } from './order-form-values';
+import { describedInstructions } from './order-form-described';
+import type { FormShop, OrderFormValues } from './order-form-values';
+import { withInstructions } from './order-form-written';
 import { AS_SEEN_FIT } from './size-choices';
 
 /**

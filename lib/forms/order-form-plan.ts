@@ -1,5 +1,6 @@
 import { type ArrivalDetails, type OrderFacts, type PlannedAnimal, type ShopView, planAnimal } from '@/lib/orders';
-import { type FormShop, type OrderFormValues, describedAnimal, describedInstructions } from './order-form-values';
+import { describedAnimal, describedInstructions } from './order-form-described';
+import type { FormShop, OrderFormValues } from './order-form-values';
 
 /** Everything the form must know of the shop to forecast and to find fault; of an order that came in, also what was found. */
 export type OrderFormShop = FormShop &

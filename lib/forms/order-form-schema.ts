@@ -4,7 +4,8 @@ import type { Instructions } from '@/lib/instructions';
 import { ALLERGENS, PRODUCT_IDS, REST_CHOICES } from '@/lib/instructions';
 import type { DescribedAnimal } from '@/lib/orders';
 import { formatWeight, isCalendarDay, parseLength, parseWeight } from '@/lib/units';
-import { type FormShop, type OrderFormValues, describedAnimal, describedInstructions, girthUnit } from './order-form-values';
+import { describedAnimal, describedInstructions, girthUnit } from './order-form-described';
+import type { FormShop, OrderFormValues } from './order-form-values';
 import { tidyLine, tidyLines } from './tidy-text';
 
 z.config({ jitless: true });

@@ -2,6 +2,7 @@ import { TARGETS, USUAL_CUTS } from '@/lib/cuts';
 import { partsOf } from '@/lib/carcass';
 import { applyIntent, findingsOf } from './order-form-intents';
 import type { OrderFormShop } from './order-form-plan';
+import { ORDER_SECTIONS, sectionId } from './order-sections';
 import { type OrderFormState, type OrderFormStep, openedForm } from './order-form-state';
 import { type OrderFormValues, planOf } from './order-form-values';
 
@@ -18,8 +19,11 @@ function addUsualCuts(values: OrderFormValues, shop: OrderFormShop): OrderFormVa
  * Checking is `checkOrderForm`; sending is the server's.
  */
 export function stepOrderForm(values: OrderFormValues, intent: string, from: OrderFormStep, shop: OrderFormShop): OrderFormState {
-  if (intent.startsWith('change:')) return { ...openedForm(values), focus: intent.slice('change:'.length) };
-  if (intent === 'usual') return { ...openedForm(addUsualCuts(values, shop)), focus: 'cuts' };
+  if (intent.startsWith('change:')) {
+    const section = ORDER_SECTIONS.find((one) => one === intent.slice('change:'.length));
+    return { ...openedForm(values), focus: section ? sectionId(section) : null };
+  }
+  if (intent === 'usual') return { ...openedForm(addUsualCuts(values, shop)), focus: sectionId('cuts') };
   const next = applyIntent(values, intent, shop);
   if (from === 'check' && intent.startsWith('mend:')) return { ...openedForm(next), step: 'check' };
   return { ...openedForm(next), focus: placeAfter(intent, values, next, shop) };

@@ -1,4 +1,4 @@
-/** Foods a household may have to avoid: the fourteen of Regulation (EU) No 1169/2011, which hold the nine of 21 USC 321(qq). */
+/** Foods a household may have to avoid: the fourteen of the UK and the EU, which hold the nine of 21 USC 321(qq). */
 export const ALLERGENS = [
   'milk', 'egg', 'gluten', 'soy', 'mustard', 'celery', 'sesame', 'peanut', 'tree-nuts', 'sulphites', 'fish', 'crustaceans', 'molluscs', 'lupin',
 ] as const;

@@ -18,10 +18,9 @@ import {
   shareMoments,
 } from '@/lib/carcass';
 import { CUTS } from '@/lib/cuts';
-import { type Instructions, newLine } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, type Instructions, newLine } from '@/lib/instructions';
 import { POOLS, type Plan, planOrder } from '@/lib/plan';
 import type { Range } from '@/lib/units';
-import { nothingNamed } from '../plan/nothing-named';
 import { correlationOf, drawQuantities, percentile } from './drawn-animals';
 
 /*
@@ -72,7 +71,7 @@ const sausage = { productId: 'fresh-sausage', gameGrams: 4_000 } as const;
 const jerky = { productId: 'jerky', gameGrams: 1_000 } as const;
 
 const JOINTS: Instructions = {
-  ...nothingNamed,
+  ...PLAIN_INSTRUCTIONS,
   lines: [
     newLine('joint', 'topside', 'joint'),
     newLine('steaks', 'rump', 'steaks'),
@@ -84,7 +83,7 @@ const JOINTS: Instructions = {
   products: [sausage],
 };
 const ON_THE_BONE: Instructions = {
-  ...nothingNamed,
+  ...PLAIN_INSTRUCTIONS,
   rest: 'stew',
   squaredOff: 'mince',
   lines: [
@@ -97,7 +96,7 @@ const ON_THE_BONE: Instructions = {
   ],
   products: [jerky, sausage],
 };
-const NOTHING_SAID: Instructions = { ...nothingNamed, rest: 'undecided' };
+const NOTHING_SAID: Instructions = { ...PLAIN_INSTRUCTIONS, rest: 'undecided' };
 
 type Quantity = { readonly name: string; readonly weightOf: Weighing; readonly range: Range; readonly of?: (grams: number) => number };
 

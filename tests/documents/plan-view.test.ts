@@ -1,9 +1,8 @@
 import { expect, test } from 'vitest';
 import { PUBLISHED_SPECIES, forecastCarcass } from '@/lib/carcass';
 import { chanceWords, planView } from '@/lib/documents';
-import { newLine } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, newLine } from '@/lib/instructions';
 import { planOrder } from '@/lib/plan';
-import { nothingNamed } from '../plan/nothing-named';
 
 test.each([
   [1, 'nearly every such animal gives that'],
@@ -17,7 +16,7 @@ test.each([
 test('an amount asked of a line stands on its bar, and that of a product beside it, each with its chance', () => {
   const facts = { speciesId: 'white-tailed-deer', sex: 'female', ageClass: 'adult', weight: { grams: 45_359, basis: 'field-dressed' }, form: 'hide-on', missing: [], wounds: [] } as const;
   const plan = planOrder(
-    { ...nothingNamed, lines: [{ ...newLine('a', 'loin', 'medallions'), askedGrams: 2_722 }, newLine('b', 'neck', 'diced')], products: [{ productId: 'fresh-sausage', gameGrams: 4_536 }] },
+    { ...PLAIN_INSTRUCTIONS, lines: [{ ...newLine('a', 'loin', 'medallions'), askedGrams: 2_722 }, newLine('b', 'neck', 'diced')], products: [{ productId: 'fresh-sausage', gameGrams: 4_536 }] },
     forecastCarcass(facts, PUBLISHED_SPECIES),
   );
   const { lines, pools } = planView(plan, { country: 'us', unit: 'lb', locale: 'en-US' });

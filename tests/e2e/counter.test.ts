@@ -1,23 +1,19 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { COUNTER, PHONE, useBrowser } from './browser';
-import { type ShopServer, serveShop } from './shop-server';
+import { useShop } from './shop-server';
 import { openTestShop, signInAs } from './test-shop';
 import { type ToldOrder, broughtTo, buckForm, told } from './told-orders';
 
-let shop: ShopServer;
 let booked: ToldOrder;
 let onTheBench: ToldOrder;
 const browser = useBrowser();
 
-beforeAll(async () => {
-  shop = await serveShop(async () => {
-    const { counter } = await openTestShop();
-    booked = await told(buckForm('Ada Thorn'));
-    onTheBench = await told(buckForm('Bo Lindqvist'));
-    await broughtTo('bench', onTheBench, counter);
-  });
+const shop = useShop(async () => {
+  const { counter } = await openTestShop();
+  booked = await told(buckForm('Ada Thorn'));
+  onTheBench = await told(buckForm('Bo Lindqvist'));
+  await broughtTo('bench', onTheBench, counter);
 });
-afterAll(() => shop.stop());
 
 test('the counter finds an order, takes the animal in, has the hunter asked, and prints the sheet', async () => {
   const page = await browser.open({ viewport: COUNTER });

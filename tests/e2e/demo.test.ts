@@ -3,25 +3,21 @@ import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readFileSync, writeFi
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { COUNTER, PHONE, useBrowser } from './browser';
 import { onForm } from './order-pages';
-import { type ShopServer, serveShop } from './shop-server';
+import { useShop } from './shop-server';
 
 // The demonstration as a visitor meets it. It also takes the pictures of the README: GAMBREL_PICTURES=1 keeps them.
 const PICTURES = 'tests/e2e/pictures';
 const scratch = mkdtempSync(join(tmpdir(), 'gambrel-pictures-'));
 const browser = useBrowser();
-let shop: ShopServer;
 let said = '';
 
-beforeAll(async () => {
-  shop = await serveShop(async () => {
-    const { stdout } = await promisify(execFile)(process.execPath, ['--import', 'tsx', 'seed/demo.ts']);
-    said = stdout;
-  });
+const shop = useShop(async () => {
+  const { stdout } = await promisify(execFile)(process.execPath, ['--import', 'tsx', 'seed/demo.ts']);
+  said = stdout;
 }, 240_000);
-afterAll(() => shop.stop());
 
 test('the demonstration prints who can sign in, and its season stands in the order book', async () => {
   const owner = /^\s+(\S+)\s+(\S+)\s+owner/m.exec(said);

@@ -1,18 +1,12 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { COUNTER, PHONE, useBrowser } from './browser';
 import { onForm, tellOfABuck, tellWhoYouAre } from './order-pages';
-import { type ShopServer, serveShop } from './shop-server';
+import { useShop } from './shop-server';
 import { openTestShop } from './test-shop';
 
-let shop: ShopServer;
 const browser = useBrowser();
 
-beforeAll(async () => {
-  shop = await serveShop(async () => {
-    await openTestShop();
-  });
-});
-afterAll(() => shop.stop());
+const shop = useShop(async () => void (await openTestShop()));
 
 // The whole way of a hunter, once with script and once without: the same buttons, the same words.
 describe.each([

@@ -1,20 +1,16 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { COUNTER, PHONE, useBrowser } from './browser';
-import { type ShopServer, serveShop } from './shop-server';
+import { useShop } from './shop-server';
 import { openTestShop, signInAs } from './test-shop';
 import { type ToldOrder, buckForm, told } from './told-orders';
 
-let shop: ShopServer;
 let orders: ToldOrder[];
 const browser = useBrowser();
 
-beforeAll(async () => {
-  shop = await serveShop(async () => {
-    await openTestShop();
-    orders = [await told(buckForm('Cy Aubrey')), await told(buckForm('Dot Aubrey'))];
-  });
+const shop = useShop(async () => {
+  await openTestShop();
+  orders = [await told(buckForm('Cy Aubrey')), await told(buckForm('Dot Aubrey'))];
 });
-afterAll(() => shop.stop());
 
 test.each([
   { how: 'with script', script: true, at: 0 },

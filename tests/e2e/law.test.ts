@@ -1,18 +1,12 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { COUNTER, useBrowser } from './browser';
-import { type ShopServer, serveShop } from './shop-server';
+import { useShop } from './shop-server';
 import { openTestShop, signInAs } from './test-shop';
 
-let shop: ShopServer;
 const browser = useBrowser();
 
-beforeAll(async () => {
-  shop = await serveShop(async () => {
-    await openTestShop();
-  });
-});
-afterAll(() => shop.stop());
+const shop = useShop(async () => void (await openTestShop()));
 
 const place = (page: Page): Locator => page.getByLabel('Place', { exact: true });
 const point = (page: Page, name: string): Locator => page.getByRole('listitem').filter({ has: page.getByRole('heading', { name }) });

@@ -1,32 +1,28 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Role } from '@/lib/access';
 import { PLAN_EXAMPLES } from '@/lib/forms';
 import { problemsBy } from '../forms/described-schemas';
 import { COUNTER, PHONE, useBrowser } from './browser';
-import { type ShopServer, serveShop } from './shop-server';
+import { useShop } from './shop-server';
 import { openTestShop, signInAs } from './test-shop';
 import { type ToldOrder, broughtTo, buckForm, told } from './told-orders';
 
-let shop: ShopServer;
 let booked: ToldOrder;
 let bench: ToldOrder;
 let billed: ToldOrder;
 let cutterId: string;
 const browser = useBrowser();
 
-beforeAll(async () => {
-  shop = await serveShop(async () => {
-    const { counter, cutter } = await openTestShop();
-    cutterId = cutter.id;
-    booked = await told(buckForm('Ada Thorn'));
-    bench = await told(buckForm('Bo Lindqvist'));
-    await broughtTo('bench', bench, counter);
-    billed = await told(buckForm('Marisol Etxeberria-Winterbottom'));
-    await broughtTo('invoice', billed, counter);
-  });
+const shop = useShop(async () => {
+  const { counter, cutter } = await openTestShop();
+  cutterId = cutter.id;
+  booked = await told(buckForm('Ada Thorn'));
+  bench = await told(buckForm('Bo Lindqvist'));
+  await broughtTo('bench', bench, counter);
+  billed = await told(buckForm('Marisol Etxeberria-Winterbottom'));
+  await broughtTo('invoice', billed, counter);
 });
-afterAll(() => shop.stop());
 
 /** Every page: its route as the folders of app/ spell it, where to find one, and who may open it. */
 const STAFF: readonly Role[] = ['owner', 'counter', 'cutter'];

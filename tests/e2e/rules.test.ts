@@ -1,19 +1,13 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { Page } from 'playwright-core';
 import { COUNTER, PHONE, useBrowser } from './browser';
 import { onForm, tellOfABuck, tellWhoYouAre } from './order-pages';
-import { type ShopServer, serveShop } from './shop-server';
+import { useShop } from './shop-server';
 import { openTestShop, signInAs } from './test-shop';
 
-let shop: ShopServer;
 const browser = useBrowser();
 
-beforeAll(async () => {
-  shop = await serveShop(async () => {
-    await openTestShop();
-  });
-});
-afterAll(() => shop.stop());
+const shop = useShop(async () => void (await openTestShop()));
 
 /** A leg on the bone and a roast of the same leg, which is a stop. */
 async function askTwiceForTheTopRound(page: Page): Promise<void> {

@@ -3,6 +3,7 @@ import { createServer } from 'node:net';
 import { rmSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
 import { closeDatabase } from '@/lib/db/client';
+import { afterAll, beforeAll } from 'vitest';
 import { preparedDataFolder } from '../database/prepared-database';
 
 const SECRET = 'journeys-only-secret-of-more-than-32-characters';
@@ -46,6 +47,31 @@ export async function serveShop(fill: () => Promise<void> = async () => {}): Pro
       await ended;
       rmSync(folder, { recursive: true, force: true });
     },
+  };
+}
+
+/**
+ * A shop served to all tests of a file, filled once before them and stopped after them. What it is can be read from the
+ * first test on.
+ */
+export function useShop(fill?: () => Promise<void>, timeout?: number): Pick<ShopServer, 'url' | 'folder' | 'output'> {
+  let server: ShopServer | undefined;
+  const running = (): ShopServer => {
+    if (!server) throw new Error('The shop is served from the first test on');
+    return server;
+  };
+  beforeAll(async () => {
+    server = await serveShop(fill);
+  }, timeout);
+  afterAll(() => running().stop());
+  return {
+    get url() {
+      return running().url;
+    },
+    get folder() {
+      return running().folder;
+    },
+    output: () => running().output(),
   };
 }
 

@@ -1,10 +1,9 @@
 import { type AnimalFacts, type SpeciesFigures, type WeightBasis, buildShareTree, forecastCarcass, readTissueKey } from '@/lib/carcass';
-import { type InstructionLine, type Instructions, newLine } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, type InstructionLine, type Instructions, newLine } from '@/lib/instructions';
 import type { Weighed } from '@/lib/learning';
 import { type Plan, planOrder } from '@/lib/plan';
 import type { Range } from '@/lib/units';
 import { drawBeta, drawLeaves, drawWeight, uniforms } from '../carcass/dirichlet-sampler';
-import { nothingNamed } from '../plan/nothing-named';
 
 /** How a shop's animals truly are, against the published figures: factors on shares and on how firmly they are known. */
 export type Difference = {
@@ -53,7 +52,7 @@ export function animals(truth: SpeciesFigures, count: number, seed: number): rea
     const fieldDressedGrams = Math.round(drawWeight(50_000, 0.2, next));
     const hangingGrams = Math.round(fieldDressedGrams * drawBeta(truth.fieldDressed.per10k.hanging / 10_000, truth.fieldDressed.concentration, next));
     const grams = new Map([...drawLeaves(tree, next)].map(([key, share]): [string, number] => [key, share * hangingGrams]));
-    return { fieldDressedGrams, hangingGrams, grams, instructions: { ...nothingNamed, lines: WISHES[serial % WISHES.length] ?? [] } };
+    return { fieldDressedGrams, hangingGrams, grams, instructions: { ...PLAIN_INSTRUCTIONS, lines: WISHES[serial % WISHES.length] ?? [] } };
   });
 }
 
@@ -68,7 +67,7 @@ export function planOf(figures: SpeciesFigures, { hangingGrams, instructions }: 
 
 /** The plan of an animal of which nothing is named. */
 export function planHanging(figures: SpeciesFigures, hangingGrams: number): Plan {
-  return planOf(figures, { hangingGrams, instructions: nothingNamed });
+  return planOf(figures, { hangingGrams, instructions: PLAIN_INSTRUCTIONS });
 }
 
 /** The plan of an animal as it comes in, by these figures. */

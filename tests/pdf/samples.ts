@@ -52,15 +52,6 @@ export function makeLine(target: InstructionLine['target'], cut: InstructionLine
 
 const plain: Instructions = {
   ...PLAIN_INSTRUCTIONS,
-  lines: [],
-  rest: 'mince',
-  squaredOff: 'stew',
-  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454, shape: 'bulk' },
-  stewPackGrams: 454,
-  products: [],
-  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
-  noPork: false,
-  note: '',
 };
 
 /** A sheet of invented words, planned and built as the program does. */

@@ -2,17 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { type AnimalFacts, PUBLISHED_SPECIES, forecastCarcass } from '@/lib/carcass';
 import { muscleLengthMm, muscleThicknessMm } from '@/lib/cuts';
-import { type InstructionLine, newLine } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, type InstructionLine, newLine } from '@/lib/instructions';
 import { type PieceForecast, planOrder } from '@/lib/plan';
 import { anyFacts } from '../carcass/any-facts';
 import { anyLine } from '../instructions/any-instructions';
-import { nothingNamed } from './nothing-named';
 
 const roe: AnimalFacts = { speciesId: 'roe-deer', sex: 'male', ageClass: 'adult', weight: null, form: 'hide-on', missing: [], wounds: [] };
 const doe: AnimalFacts = { ...roe, speciesId: 'white-tailed-deer', sex: 'female', weight: { grams: 45_359, basis: 'field-dressed' } };
 
 function piecesOf(facts: AnimalFacts, line: InstructionLine): PieceForecast {
-  const [planned] = planOrder({ ...nothingNamed, lines: [line] }, forecastCarcass(facts, PUBLISHED_SPECIES)).lines;
+  const [planned] = planOrder({ ...PLAIN_INSTRUCTIONS, lines: [line] }, forecastCarcass(facts, PUBLISHED_SPECIES)).lines;
   if (!planned) throw new Error('No line was planned');
   return planned.pieces;
 }

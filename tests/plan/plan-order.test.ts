@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { type AnimalFacts, type TissueKey, forecastCarcass, readTissueKey, PUBLISHED_SPECIES } from '@/lib/carcass';
-import { type Instructions, type InstructionLine, newLine } from '@/lib/instructions';
+import { PLAIN_INSTRUCTIONS, type Instructions, type InstructionLine, newLine } from '@/lib/instructions';
 import { POOLS, addedFatGrams, claimsOf, isProductId, largestPiece, planOrder, planProducts, settleClaims } from '@/lib/plan';
 import { anyFacts } from '../carcass/any-facts';
 import { anyInstructions, anyLine } from '../instructions/any-instructions';
-import { nothingNamed } from './nothing-named';
 
 const doe: AnimalFacts = {
   speciesId: 'white-tailed-deer',
@@ -18,7 +17,7 @@ const doe: AnimalFacts = {
 };
 
 function planOf(lines: readonly InstructionLine[], facts: Partial<AnimalFacts> = {}, rest: Partial<Instructions> = {}) {
-  return planOrder({ ...nothingNamed, ...rest, lines }, forecastCarcass({ ...doe, ...facts }, PUBLISHED_SPECIES));
+  return planOrder({ ...PLAIN_INSTRUCTIONS, ...rest, lines }, forecastCarcass({ ...doe, ...facts }, PUBLISHED_SPECIES));
 }
 
 function sum(numbers: readonly number[]): number {
@@ -175,7 +174,7 @@ describe('the largest piece of a line', () => {
 
   it('never outweighs its line', () => {
     fc.assert(fc.property(anyLine('a'), anyFacts, (line, facts) => {
-      const plan = planOrder({ ...nothingNamed, lines: [line] }, forecastCarcass(facts, PUBLISHED_SPECIES));
+      const plan = planOrder({ ...PLAIN_INSTRUCTIONS, lines: [line] }, forecastCarcass(facts, PUBLISHED_SPECIES));
       const [planned] = plan.lines;
       expect(planned && largestPiece(plan, planned).likely).toBeLessThanOrEqual(planned?.packed.likely ?? -1);
     }));

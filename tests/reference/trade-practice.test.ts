@@ -9,15 +9,6 @@ import { GRAMS_PER_LB as LB, animal, gramsOf, ofKind, percentOf, percentOfMeat }
 
 const everythingMinced: Instructions = {
   ...PLAIN_INSTRUCTIONS,
-  lines: [],
-  rest: 'mince',
-  squaredOff: 'stew',
-  mince: { addedFat: 'none', fatPercent: 0, packGrams: 454, shape: 'bulk' },
-  stewPackGrams: 454,
-  products: [],
-  keep: { heart: false, liver: false, bones: false, antlers: 'none', cape: false, hide: false, taxidermist: '' },
-  noPork: false,
-  note: '',
 };
 
 /** What a shop does with a deer when nothing special is asked: what is not named is ground. */

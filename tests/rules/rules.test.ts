@@ -166,7 +166,9 @@ describe('rules on any order', { timeout: 60_000 }, () => {
         order = afterEdits(order, stop.suggestions[0]?.edits ?? []);
       }
       const left = findAll(order).filter(({ severity }) => severity === 'stop');
-      expect(left.filter(({ suggestions }) => suggestions.length > 0)).toEqual([]);
+      // What stays is what no hunter can mend.
+      const never = new Set(RULES.filter(({ noSuggestionBecause }) => noSuggestionBecause !== null).map(({ id }) => id));
+      expect(left.filter(({ ruleId }) => !never.has(ruleId))).toEqual([]);
       expect(hasStop(findAll(order))).toBe(left.length > 0);
     }), { numRuns: 100 });
   });

@@ -1,3 +1,4 @@
+import { AnswerList } from '@/app/_components/answer-list';
 import { orderAnswers } from '@/lib/forms';
 import type { HunterOrder } from '@/lib/workflows/hunter-orders';
 
@@ -26,14 +27,7 @@ export function OrderAnswers({ order, token }: { readonly order: HunterOrder; re
       {groups.map(({ section, title, answers }) => (
         <section key={section} aria-labelledby={`ordered-${section}`}>
           <h3 id={`ordered-${section}`}>{title}</h3>
-          <dl className="facts">
-            {answers.map(({ label, answer }, at) => (
-              <div key={`${label} ${at}`}>
-                <dt>{label}</dt>
-                <dd>{answer}</dd>
-              </div>
-            ))}
-          </dl>
+          <AnswerList answers={answers} look="facts" />
         </section>
       ))}
     </section>

@@ -21,7 +21,7 @@ function held({ instructions: { avoid, products }, circumstances: { shop } }: Ru
 export const allergenInAProductReason: RuleReason = {
   topic: 'health',
   why: 'Made things hold more than meat: milk powder or soy to bind, mustard and celery in the spice, gluten in a filler. Spices and small additions count as well. Where the shop has not written down what is in a product, it cannot promise that something is not. If an allergy is severe, ask as well what else runs over the same machines; the label and the maker’s word decide.',
-  source: 'nine allergens: 21 USC 321(qq); fourteen: Regulation (EU) No 1169/2011, Annex II',
+  source: 'nine allergens: 21 USC 321(qq); fourteen in the UK and the EU: Regulation (EU) No 1169/2011, Annex II (its number from memory)',
 };
 
 export const allergenInAProduct = defineRule<Held>({

@@ -1,40 +1,16 @@
 import { keepsBone } from '@/lib/cuts';
 import type { InstructionLine } from '@/lib/instructions';
-import { boneOut, ribMeatInstead } from '../bone-out';
+import { withoutItsBone } from '../bone-out';
 import { isBoneMissing, missingPlaces } from '../delivered';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
-import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
-import { lineWords, partOfLine, sentence } from '../wording';
+import { type RuleExamples, type RuleReason, type RuledOrder, defineRule } from '../rule';
+import { lineWords, partOfLine } from '../wording';
 
 function boneIn(order: RuledOrder): readonly InstructionLine[] {
   const { boneless, lines } = order.instructions;
   if (!boneless) return [];
   return lines.filter((line) => keepsBone(line.cut) && missingPlaces(line, order).length === 0 && !isBoneMissing(line, order));
-}
-
-function suggestions(line: InstructionLine, order: RuledOrder): readonly Suggestion[] {
-  const { words } = order;
-  const instead = boneOut(line);
-  const closest = instead
-    ? mend(order, {
-        label: `${sentence(lineWords({ ...line, cut: instead }, words))} instead`,
-        consequence: 'The same meat, taken off the bone with the knife.',
-        edits: [{ kind: 'set-cut', lineId: line.id, cut: instead }],
-      })
-    : mend(order, {
-        label: line.cut === 'rack' ? (words.country === 'us' ? 'Grind the rib meat' : 'Rib meat to mince') : 'Take it off the list',
-        consequence: line.cut === 'rack' ? 'The meat is cut from between the ribs.' : `Taken off: ${lineWords(line, words)}; the meat goes with what you have not named.`,
-        edits: line.cut === 'rack' ? ribMeatInstead(line) : [{ kind: 'remove-line', lineId: line.id }],
-      });
-  return [
-    ...closest,
-    ...mend(order, {
-      label: 'Bone is fine after all',
-      consequence: 'Cuts on the bone stay as you wrote them; “no bone” is taken off.',
-      edits: [{ kind: 'set-boneless', boneless: false }],
-    }),
-  ];
 }
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
@@ -56,7 +32,14 @@ export const boneInABonelessOrder = defineRule<InstructionLine>({
   part: partOfLine,
   cause: (line) => `bone of ${line.id}`,
   message: (line, { words }) => `You asked for no bone in any packet: ${lineWords(line, words)} would hold one.`,
-  suggestions,
+  suggestions: (line, order) => [
+    ...withoutItsBone(line, order),
+    ...mend(order, {
+      label: 'Bone is fine after all',
+      consequence: 'Cuts on the bone stay as you wrote them; “no bone” is taken off.',
+      edits: [{ kind: 'set-boneless', boneless: false }],
+    }),
+  ],
 });
 
 /** Orders that are fine, and orders that are not with exactly what is said of them. */

@@ -21,7 +21,7 @@ function hurry({ plan, circumstances: { conditions, shop } }: RuledOrder): reado
 export const cutItFirstReason: RuleReason = {
   topic: 'condition',
   why: 'Hanging makes clean, dry, cold meat tender. On meat that was soiled, wet or warm the same days are days for whatever is on it to grow. Such an animal is skinned, cleaned, chilled and cut before the others.',
-  source: 'MSU Extension and University of Wyoming: ageing at 34 to 37 F, clean carcasses only',
+  source: 'MSU Extension and Wyoming: ageing at 34 to 37 F, clean carcasses only; the rest common practice, no source',
 };
 
 export const cutItFirst = defineRule<Hurry>({

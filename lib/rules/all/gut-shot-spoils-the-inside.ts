@@ -25,7 +25,7 @@ function spoilt(order: RuledOrder): readonly Spoilt[] {
 export const gutShotSpoilsTheInsideReason: RuleReason = {
   topic: 'condition',
   why: 'A shot through the paunch or gut spreads what was in it over everything that lies inside: the fillets under the spine, the belly wall, heart and liver. It cannot be washed off meat; washing spreads it. The cutter takes away what was touched, and what was not is used with the rest.',
-  source: 'common practice, no source; stomach-shot game is refused for sale under (EC) 853/2004, Annex III, Section IV',
+  source: 'common practice, no source',
 };
 
 export const gutShotSpoilsTheInside = defineRule<Spoilt>({

@@ -1,18 +1,11 @@
-import { CUTS, type CutId, TARGETS, keepsBone } from '@/lib/cuts';
-import type { Edit, InstructionLine } from '@/lib/instructions';
+import { CUTS, TARGETS, keepsBone } from '@/lib/cuts';
+import type { InstructionLine } from '@/lib/instructions';
 import { diseaseWords, isSuspect } from '../disease';
 import { exampleLine, exampleOrder } from '../example-order';
-import { ribMeatInstead } from '../bone-out';
+import { takenOff, withoutItsBone } from '../bone-out';
 import { mend } from '../mend';
 import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
 import { lineWords, partOfLine, sentence } from '../wording';
-
-/** The cut that keeps the wish closest without spine or saw. The rack has none: its rib meat goes to mince. */
-const WITHOUT_SAW: Partial<Readonly<Record<CutId, CutId>>> = {
-  chops: 'medallions',
-  'on-the-bone': 'boned-and-rolled',
-  'shank-slices': 'shank-on-bone',
-};
 
 /** A line that takes the saw, or holds the spine, where that may not be. */
 type Barred = { readonly line: InstructionLine; readonly how: 'sawn' | 'spine' };
@@ -30,28 +23,16 @@ function sawnOrSpinal({ instructions, circumstances }: RuledOrder): readonly Bar
 }
 
 function suggestions({ line }: Barred, order: RuledOrder): readonly Suggestion[] {
-  const { words } = order;
-  const instead = WITHOUT_SAW[line.cut];
-  const removed: Edit = { kind: 'remove-line', lineId: line.id };
-  const closest = instead
-    ? mend(order, {
-        label: `${sentence(lineWords({ ...line, cut: instead }, words))} instead`,
-        consequence: keepsBone(instead) ? 'No saw is used: the shank is freed at the joint.' : 'The meat is the same, taken off the bone with the knife.',
-        edits: [{ kind: 'set-cut', lineId: line.id, cut: instead }],
-      })
-    : mend(order, {
-        label: words.country === 'us' ? 'Grind the rib meat' : 'Rib meat to mince',
-        consequence: 'The meat is cut from between the ribs; the bones stay here.',
-        edits: ribMeatInstead(line),
-      });
-  return [
-    ...closest,
-    ...mend(order, {
-      label: 'Take it off the list',
-      consequence: `Taken off: ${lineWords(line, words)}; the meat goes with what you have not named.`,
-      edits: [removed],
-    }),
-  ];
+  // A shank needs no saw to be whole, and keeps its bone.
+  const closest =
+    line.cut === 'shank-slices'
+      ? mend(order, {
+          label: `${sentence(lineWords({ ...line, cut: 'shank-on-bone' }, order.words))} instead`,
+          consequence: 'No saw is used: the shank is freed at the joint.',
+          edits: [{ kind: 'set-cut', lineId: line.id, cut: 'shank-on-bone' }],
+        })
+      : withoutItsBone(line, order);
+  return [...closest, ...takenOff(line, order)];
 }
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */

@@ -1,12 +1,12 @@
 import { keepsBone, TARGETS } from '@/lib/cuts';
 import { type InstructionLine, PLAIN_INSTRUCTIONS } from '@/lib/instructions';
 import { CAREFUL } from '@/lib/law';
-import { boneOut, ribMeatInstead } from '../bone-out';
+import { withoutItsBone } from '../bone-out';
 import { isBoneMissing, missingPlaces } from '../delivered';
 import { exampleLine, exampleOrder } from '../example-order';
 import { mend } from '../mend';
 import { type RuleExamples, type RuleReason, type RuledOrder, type Suggestion, defineRule } from '../rule';
-import { lineWords, partOfLine, sentence } from '../wording';
+import { lineWords, partOfLine } from '../wording';
 
 /** What may not cross a border: a cut on the bone, loose bones, or a head. */
 type Held = { readonly of: 'line'; readonly line: InstructionLine } | { readonly of: 'bones' } | { readonly of: 'head' };
@@ -47,21 +47,7 @@ function suggestions(data: Held, order: RuledOrder): readonly Suggestion[] {
       ...stays,
     ];
   }
-  const { line } = data;
-  const { words } = order;
-  const instead = boneOut(line);
-  const boned = instead
-    ? mend(order, {
-        label: `${sentence(lineWords({ ...line, cut: instead }, words))} instead`,
-        consequence: 'The same meat, taken off the bone with the knife.',
-        edits: [{ kind: 'set-cut', lineId: line.id, cut: instead }],
-      })
-    : mend(order, {
-        label: line.cut === 'rack' ? (words.country === 'us' ? 'Grind the rib meat' : 'Rib meat to mince') : 'Take it off the list',
-        consequence: line.cut === 'rack' ? 'The meat is cut from between the ribs; the bones stay here.' : `Taken off: ${lineWords(line, words)}.`,
-        edits: line.cut === 'rack' ? ribMeatInstead(line) : [{ kind: 'remove-line', lineId: line.id }],
-      });
-  return [...boned, ...stays];
+  return [...withoutItsBone(data.line, order), ...stays];
 }
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */

@@ -20,7 +20,7 @@ function wanted({ circumstances, plan, instructions }: RuledOrder): readonly Wan
 export const sampleBeforeTheKnifeReason: RuleReason = {
   topic: 'paper-and-law',
   why: 'The sample for chronic wasting disease is taken from the lymph nodes of the throat and from the brain stem, the one for trichinella from the diaphragm or the tongue. Once head and carcass are apart, skinned or mounted, it is hard to take and easy to mix up. So it is taken first, numbered, and the animal waits whole for the result. Your local code decides which animals.',
-  source: 'CDC and Michigan State University Extension, 2022; boar: (EC) 853/2004, Annex III, Section IV; what this shop goes by is on its page of the law',
+  source: 'test before eating: CDC; hold until the result: Michigan State University Extension, 2022; where a sample is taken: from memory; boar: (EC) 853/2004, Annex III, Section IV; what this shop goes by is on its page of the law',
 };
 
 export const sampleBeforeTheKnife = defineRule<Wanted>({

@@ -17,7 +17,7 @@ function warm({ circumstances: { celsiusTenths, killedDaysAgo, conditions, law }
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */
 export const warmTooLongReason: RuleReason = {
   topic: 'condition',
-  why: 'What makes meat sour doubles every half hour in the warm and hardly at all at 41 F (5 C). A carcass that has not cooled by the day after the kill was not opened, propped or chilled in time. It may still be good: the owner smells along the bone, decides, and writes down what was found. Your local code decides what may be taken in.',
+  why: 'What makes meat sour grows fast in the warm and hardly at all at 41 F (5 C). A carcass that has not cooled by the day after the kill was not opened, propped or chilled in time. It may still be good: the owner smells along the bone, decides, and writes down what was found. Your local code decides what may be taken in.',
   source: 'FDA Food Code, 41 F (5 C); in the EU 7 C for large game, (EC) 853/2004, Annex III, Section IV',
 };
 
