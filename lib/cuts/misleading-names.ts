@@ -4,7 +4,13 @@ import { TARGETS, TARGET_IDS, type TargetId } from './targets';
 import { whereItIs } from './where-it-is';
 
 /** One thing a name can mean, as it is put to a person: what the shop calls it, where it is, and which target shows it. */
-export type NameMeaning = { readonly words: string; readonly where: string; readonly target?: TargetId };
+export type NameMeaning = {
+  readonly words: string;
+  readonly where: string;
+  readonly target?: TargetId;
+  /** What it says of the ground meat, where it says that. */
+  readonly mince?: 'without-fat' | 'with-fat' | 'patties';
+};
 
 /**
  * On which animals a beef word names nothing: 'below-elk' on all that are smaller, 'lean-belly' on all but bear and boar.
@@ -30,7 +36,7 @@ export type NameBook = {
   readonly targets: Readonly<Partial<Record<TargetId, string>>>;
 };
 
-type Meaning = { readonly target?: TargetId; readonly cut?: CutId; readonly says?: string; readonly where?: string };
+type Meaning = Pick<NameMeaning, 'target' | 'mince'> & { readonly cut?: CutId; readonly says?: string; readonly where?: string };
 
 type Row = {
   readonly meanings: readonly Meaning[];
@@ -69,9 +75,9 @@ const ROWS = {
   burger: {
     spellings: ['burger', 'hamburger'],
     meanings: [
-      { says: 'MINCE without fat', where: 'loose, nothing but game' },
-      { says: 'MINCE with fat', where: 'loose, beef or pork fat in it' },
-      { says: 'patties', where: 'shaped, packed by the piece' },
+      { says: 'MINCE without fat', where: 'loose, nothing but game', mince: 'without-fat' },
+      { says: 'MINCE with fat', where: 'loose, beef or pork fat in it', mince: 'with-fat' },
+      { says: 'patties', where: 'shaped, packed by the piece', mince: 'patties' },
     ],
   },
   chop: { meanings: [{ target: 'loin', cut: 'chops' }, { target: 'loin', cut: 'medallions' }] },
@@ -135,12 +141,13 @@ const PLAIN: readonly string[] = [
   'field dressed weight', 'coat hanger',
 ];
 
-function meaningIn(country: NameCountry, { target, cut, says, where }: Meaning): NameMeaning {
+function meaningIn(country: NameCountry, { target, cut, says, where, mince }: Meaning): NameMeaning {
   const named = [target && targetName(target, country), cut && cutName(cut, country)].filter((name) => name !== undefined).join(' ');
   return {
     words: says?.replace('MINCE', minceName(country)) ?? named,
     where: where ?? (target && whereItIs(target)) ?? '',
     ...(target && { target }),
+    ...(mince && { mince }),
   };
 }
 

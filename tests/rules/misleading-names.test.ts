@@ -1,5 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
 import { PUBLISHED_SPECIES } from '@/lib/carcass';
+import { type Instructions, PLAIN_INSTRUCTIONS, newLine } from '@/lib/instructions';
 import { RULES, afterEdits } from '@/lib/rules';
 import { exampleOrder } from '@/lib/rules/example-order';
 
@@ -65,4 +66,31 @@ test('the meaning is written behind the word, once, with the muscle to be shown'
   const after = afterEdits(order, finding?.suggestions[1]?.edits ?? []);
   expect(after.instructions.note).toBe('Sirloin (top sirloin: top of the hind leg, behind the loin) as steaks. The other sirloin too.');
   expect(rule.find(after)).toEqual([]);
+});
+
+describe('a meaning that is tapped', () => {
+  const after = (note: string, label: string, country: 'uk' | 'us' = 'us', instructions: Partial<Instructions> = {}): Instructions => {
+    const order = exampleOrder({ lines: instructions.lines ?? [], instructions: { ...instructions, note }, words: { country, unit: 'lb' } })(PUBLISHED_SPECIES);
+    const suggestion = rule.find(order).flatMap(({ suggestions }) => suggestions).find((one) => one.label === label);
+    return afterEdits(order, suggestion?.edits ?? []).instructions;
+  };
+
+  test('puts on the list what the note wants whole', () => {
+    expect(after('leave the sirloin whole, no sausage', 'Top sirloin').lines).toMatchObject([{ target: 'rump', cut: 'joint' }]);
+    expect(after('sirloin tips and TENDERLOINS whole', 'Tenderloin').lines).toMatchObject([{ target: 'fillet', cut: 'whole' }]);
+  });
+
+  test('leaves the list alone where “whole” is said of something else, or the meat is on it already', () => {
+    expect(after('sirloin tips and TENDERLOINS whole', 'Sirloin tip').lines).toEqual([]);
+    expect(after('sirloin in steaks', 'Top sirloin').lines).toEqual([]);
+    const lines = [newLine('line-1', 'rump', 'steaks')];
+    expect(after('leave the sirloin whole', 'Top sirloin', 'us', { lines }).lines).toEqual(lines);
+  });
+
+  test('says the same of the ground meat as the word', () => {
+    const fat = { mince: { ...PLAIN_INSTRUCTIONS.mince, addedFat: 'beef', fatPercent: 10 } } as const;
+    expect(after('burger please', 'Patties').mince.shape).toBe('patties');
+    expect(after('burger please', 'Ground meat without fat', 'us', fat).mince).toMatchObject({ addedFat: 'none', fatPercent: 0 });
+    expect(after('burger please', 'Mince with fat', 'uk').mince).toMatchObject({ addedFat: 'beef', fatPercent: 10 });
+  });
 });

@@ -46,30 +46,53 @@ function misled(order: RuledOrder): readonly Misled[] {
   return misledBy(note, nameBook(order.words.country)).filter(({ name }) => isAmiss(name, order));
 }
 
+/** The meaning in brackets behind the word, and what else of the order has to say the same. */
 function meant({ name, spot }: Misled, meaning: NameMeaning, order: RuledOrder): Suggestion {
   const { note } = order.instructions;
   const inBrackets = `(${meaning.words}: ${meaning.where})`;
-  const added = keptWhole(meaning, order);
+  const also = keptWhole(spot, meaning, order) ?? minced(meaning, order);
   return {
     label: sentence(meaning.words),
-    consequence: [
-      `${sentence(meaning.where)}. It is written into the note behind "${name.term}"`,
-      ...(added ? [`, and your list gets ${lineWords({ target: added.target, side: added.side, cut: added.cut }, order.words)}`] : []),
-      '.',
-    ].join(''),
-    edits: [{ kind: 'set-note', note: `${note.slice(0, spot.end)} ${inBrackets}${note.slice(spot.end)}` }, ...(added ? [added] : [])],
+    consequence: `${sentence(meaning.where)}. It is written into the note behind "${name.term}"${also ? `, and ${also.words}` : ''}.`,
+    edits: [{ kind: 'set-note', note: `${note.slice(0, spot.end)} ${inBrackets}${note.slice(spot.end)}` }, ...(also?.edits ?? [])],
     ...(meaning.target && { target: meaning.target }),
   };
 }
 
+type Also = { readonly words: string; readonly edits: readonly Edit[] };
+
 /** A line for what the note wants whole and no line speaks of: else it would go with the rest. */
-function keptWhole({ target }: NameMeaning, { instructions, plan, circumstances }: RuledOrder): Extract<Edit, { kind: 'add-line' }> | null {
-  if (!target || !/\b(whole|one piece)\b/i.test(instructions.note)) return null;
+function keptWhole(spot: NoteSpan, { target }: NameMeaning, { instructions, plan, circumstances, words }: RuledOrder): Also | null {
+  if (!target || !/\b(whole|one piece)\b/i.test(clauseAt(instructions.note, spot))) return null;
+  // Boned meat has no muscles to name, and fillets of a gut-shot animal are nobody's.
   if (circumstances.form === 'boned-out' || (target === 'fillet' && plan.forecast.facts.gutShot)) return null;
   const muscles: readonly string[] = TARGETS[target].muscles;
   const mine = plan.ledger.filter(({ key }) => muscles.includes(readTissueKey(key).tissue));
   const cut = (['whole', 'joint'] as const).find((one) => cutsOf(target).includes(one));
-  return cut && mine.length > 0 && mine.every(({ lineId }) => lineId === null) ? { kind: 'add-line', target, side: usualSide(target), cut } : null;
+  if (!cut || mine.length === 0 || mine.some(({ lineId }) => lineId !== null)) return null;
+  const side = usualSide(target);
+  return { words: `your list gets ${lineWords({ target, side, cut }, words)}`, edits: [{ kind: 'add-line', target, side, cut }] };
+}
+
+/** The words round a name up to the next comma, stop or 'and': what is said there is said of it. */
+function clauseAt(note: string, { at, end }: NoteSpan): string {
+  const before = note.slice(0, at).split(/[,.;:!\n]| and | but /i).at(-1) ?? '';
+  const after = note.slice(end).split(/[,.;:!\n]| and | but /i)[0] ?? '';
+  return `${before}${note.slice(at, end)}${after}`;
+}
+
+/** Ground meat as the meaning has it, where the order has it otherwise. */
+function minced({ mince: meaning }: NameMeaning, { instructions: { mince } }: RuledOrder): Also | null {
+  switch (meaning) {
+    case 'without-fat':
+      return mince.addedFat === 'none' ? null : { words: 'no fat is added', edits: [{ kind: 'set-fat', addedFat: 'none', fatPercent: 0 }] };
+    case 'with-fat':
+      return mince.addedFat === 'none' ? { words: '10 percent of beef fat is added', edits: [{ kind: 'set-fat', addedFat: 'beef', fatPercent: 10 }] } : null;
+    case 'patties':
+      return mince.shape === 'patties' ? null : { words: 'it is made into patties', edits: [{ kind: 'set-mince-shape', shape: 'patties' }] };
+    case undefined:
+      return null;
+  }
 }
 
 /** Why the trade objects, in a paragraph a customer can read, and where that is from. */

@@ -31,7 +31,7 @@ function suggestions({ earliest, what }: TooSoon, order: RuledOrder): readonly S
       : []),
     ...mend(order, {
       label: `Make it ${dayWords(all, words)}`,
-      consequence: 'If the animal comes in today; later if it comes later.',
+      consequence: `${what === 'plain' && all > earliest ? 'Made things are ready then as well, if' : 'If'} the animal comes in today; later if it comes later.`,
       edits: [{ kind: 'set-wanted-by', wantedBy: all }],
     }),
     ...(what === 'made'
