@@ -203,8 +203,10 @@ export function defineRule<Data>(spec: RuleSpec<Data>): Rule {
     ...shown,
     noSuggestionBecause: noSuggestionBecause ?? null,
     find: (order) =>
-      // What the hunter has said yes to is settled; to what cannot be done nobody can say yes.
-      check(order).filter((data) => spec.severity === 'stop' || !order.instructions.agreed.includes(`${spec.id}|${keyOf(data)}`)).map((data) => ({
+      // What the hunter has said yes to is settled: not what cannot be done, and not what is the shop's to settle.
+      check(order)
+        .filter((data) => spec.severity === 'stop' || spec.whom === 'shop' || !order.instructions.agreed.includes(`${spec.id}|${keyOf(data)}`))
+        .map((data) => ({
         ruleId: spec.id,
         key: `${spec.id}|${keyOf(data)}`,
         severity: spec.severity,

@@ -221,6 +221,16 @@ it('an order of which nothing is said loses no gram, and promises nothing of whi
   expect(silent).toBeGreaterThan(10);
 });
 
+it('a hunter can say yes only to a question that is theirs: no stop is silenced, and nothing the shop has to settle', { timeout: 60_000 }, () => {
+  fc.assert(fc.property(anyOrder, (order) => {
+    const before = findAll(order);
+    const after = findAll({ ...order, instructions: { ...order.instructions, agreed: before.map(({ key }) => key) } });
+    const theirs = before.filter(({ severity, whom }) => severity !== 'stop' && whom === 'hunter').map(({ key }) => key);
+    const left = after.map(({ key }) => key);
+    for (const { key } of before) expect(left.includes(key)).toBe(!theirs.includes(key));
+  }), { numRuns: 100 });
+});
+
 describe('findAll', () => {
   it('puts stops before questions and questions before notes', () => {
     fc.assert(fc.property(anyOrder, (order) => {
